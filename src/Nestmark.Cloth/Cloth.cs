@@ -1,0 +1,44 @@
+using Nestmark.Geometry;
+
+namespace Nestmark.Cloths;
+
+/// <summary>A cloth that pieces are cut from.</summary>
+public sealed record Cloth
+{
+    /// <summary>Name within the job.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Full width, selvages included, as bought.</summary>
+    public required Length Width { get; init; }
+
+    /// <summary>Strip kept free along each selvage.</summary>
+    public required Length Selvage { get; init; }
+
+    /// <summary>How it is spread.</summary>
+    public required LayForm Lay { get; init; }
+
+    /// <summary>Its direction rule.</summary>
+    public required Nap Nap { get; init; }
+
+    /// <summary>Part of the length lost in the first wash, 0 up to below 1.</summary>
+    public required double LengthShrinkageRatio { get; init; }
+
+    /// <summary>Part of the width lost in the first wash, 0 up to below 1.</summary>
+    public required double WidthShrinkageRatio { get; init; }
+
+    /// <summary>Length added at each of the two cut ends.</summary>
+    public required Length Ends { get; init; }
+
+    /// <summary>Least clearance between the cutting lines of two placements.</summary>
+    public required Length Gap { get; init; }
+
+    /// <summary>Largest deviation from the grain for pieces without a limit of their own.</summary>
+    public required Angle Tilt { get; init; }
+
+    /// <summary>How it is sold.</summary>
+    public required BuyingRule Buying { get; init; }
+
+    /// <summary>Width left for pieces after the first wash: (width less its shrinkage) less both selvages. Rounded down to a micrometer.</summary>
+    public Length UsableWidth =>
+        Length.FromMicrometers((long)Math.Floor(Width.Micrometers * (1 - WidthShrinkageRatio))) - Selvage * 2;
+}

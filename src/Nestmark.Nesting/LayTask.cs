@@ -1,0 +1,13 @@
+using System.Collections.Immutable;
+using Nestmark.Cloths;
+using Nestmark.Geometry;
+
+namespace Nestmark.Nesting;
+
+/// <summary>What to place on one lay.</summary>
+/// <param name="Surface">The lay.</param>
+/// <param name="Gap">Least clearance between two cutting lines; zero or more.</param>
+/// <param name="Demands">What to place, in the order of the job.</param>
+/// <param name="Impossible">What was asked for and cannot lie here; handed on to the marker.</param>
+public sealed record LayTask(
+    LaySurface Surface, Length Gap, ImmutableArray<Demand> Demands, ImmutableArray<Unplaced> Impossible);

@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using Nestmark.Cloths;
+using Nestmark.Geometry;
+
+namespace Nestmark.Nesting;
+
+/// <summary>All placements on one lay; verified exactly before it leaves this project.</summary>
+/// <param name="Surface">The lay.</param>
+/// <param name="LayLength">From x = 0 to the farthest cutting line; zero when nothing is placed.</param>
+/// <param name="Placements">In the order of the job: piece, size, copy.</param>
+/// <param name="Unplaced">Pieces that cannot lie here.</param>
+public sealed record Marker(LaySurface Surface, Length LayLength, ImmutableArray<Placement> Placements, ImmutableArray<Unplaced> Unplaced)
+{
+    /// <summary>Sum of layers × cutting area, divided by usable width × lay length: 0 to 1.</summary>
+    public double EfficiencyRatio
+    {
+        get
+        {
+            double available = Surface.UsableWidth.TotalMillimeters * LayLength.TotalMillimeters;
+            double used = Placements.Sum(placement => placement.Layers * placement.Piece.CuttingLine.AreaSquareMillimeters);
+            return available > 0 ? used / available : 0;
+        }
+    }
+}
