@@ -1,3 +1,8 @@
+using System.Collections.Immutable;
+using Nestmark.Geometry;
+using Nestmark.Nesting.Search;
+using Nestmark.Nesting.Verification;
+
 namespace Nestmark.Nesting;
 
 /// <summary>The one door to the search: a pure function of its arguments.</summary>
@@ -5,5 +10,89 @@ public static class MarkerMaking
 {
     /// <summary>Lays everything the task asks for, as short as the settings allow; verified exactly.</summary>
     /// <remarks>Even when cancelled at once the marker is complete: the greedy pass always ends.</remarks>
-    public static Marker Make(LayTask task, SearchSettings settings) => throw new NotImplementedException(task.ToString() + settings);
+    /// <exception cref="ArgumentException">A demand has no turn in which it fits the depth of the lay.</exception>
+    public static Marker Make(LayTask task, SearchSettings settings) => Make(task, settings, SearchTuning.Default);
+
+    internal static Marker Make(LayTask task, SearchSettings settings, SearchTuning tuning)
+    {
+        if (task.Demands.IsEmpty)
+            return new Marker(task.Surface, Length.Zero, [], task.Impossible);
+        foreach (Demand demand in task.Demands)
+            Guard(task, demand);
+        List<(SearchProblem Problem, LayState State)> lays = Search(task, settings, tuning);
+        for (int i = lays.Count - 1; i >= 0; i--)
+        {
+            Marker marker = ToMarker(task, lays[i].Problem, lays[i].State);
+            if (MarkerVerifier.Violations(task, marker).IsEmpty)
+                return marker;
+        }
+        return InRow(task);
+    }
+
+    /// <summary>All complete lays found, the best one last.</summary>
+    private static List<(SearchProblem Problem, LayState State)> Search(LayTask task, SearchSettings settings, SearchTuning tuning)
+    {
+        SearchProblem rough = SearchProblem.Of(task, tuning.Tolerance);
+        SearchCrew crew = new(settings, tuning);
+        GreedyLay start = GreedyOrders.Best(rough, new RandomStream(settings.Seed, 0));
+        settings.Report(new SearchProgress(Length.FromMicrometers((long)Math.Ceiling(start.State.Length)), 0));
+        double exact = rough.IsSimplified ? tuning.ExactPart : 0;
+        double explore = tuning.ExplorePart * (1 - exact);
+        List<LayState> roughLays = crew.Run(rough, start, explore, 1 - exact);
+        List<(SearchProblem, LayState)> lays = [.. roughLays.Select(state => (rough, state))];
+        if (!rough.IsSimplified)
+            return lays;
+        SearchProblem fine = SearchProblem.Of(task, Length.Zero);
+        GreedyLay best = new(roughLays[^1], SearchCrew.HeadingsOf(rough, roughLays[^1]));
+        lays.AddRange(crew.Run(fine, best, 0, 1).Select(state => (fine, state)));
+        return lays;
+    }
+
+    private static Marker ToMarker(LayTask task, SearchProblem problem, LayState state)
+    {
+        Placement[] placements = new Placement[task.Demands.Length];
+        for (int i = 0; i < placements.Length; i++)
+        {
+            Point offset = new((long)Math.Round(state.X[i]), (long)Math.Round(state.Y[i]));
+            placements[i] = ToPlacement(task.Demands[i], problem.Items[i].Ways[state.Way[i]].Turn, offset);
+        }
+        return Closed(task, placements);
+    }
+
+    /// <summary>Side by side along the lay: the last resort, always sound.</summary>
+    private static Marker InRow(LayTask task)
+    {
+        Placement[] placements = new Placement[task.Demands.Length];
+        long x = 0;
+        for (int i = 0; i < placements.Length; i++)
+        {
+            Demand demand = task.Demands[i];
+            Turn turn = demand.Turns.First(turn => Fits(task, demand, turn) && (demand.NapGroup.Length == 0 || NapHeading.Of(turn) == 0));
+            Box room = turn.Apply(demand.Piece.CuttingLine).Bounds;
+            placements[i] = ToPlacement(demand, turn, new Point(x - room.MinX, demand.Contact == FoldContact.OnFold ? 0 : -room.MinY));
+            x += room.Width + task.Gap.Micrometers;
+        }
+        return Closed(task, placements);
+    }
+
+    private static Placement ToPlacement(Demand demand, Turn turn, Point offset) =>
+        new(demand.Piece, demand.Size, demand.Copy, demand.Layers, demand.Contact, turn, offset);
+
+    /// <summary>Begins the lay at x = 0 and ends it with its farthest placement.</summary>
+    private static Marker Closed(LayTask task, Placement[] placements)
+    {
+        Box[] rooms = [.. placements.Select(placement => placement.CuttingLine.Bounds)];
+        long begin = rooms.Min(room => room.MinX);
+        ImmutableArray<Placement> moved = [.. placements.Select(placement => placement with { Offset = placement.Offset - new Point(begin, 0) })];
+        return new Marker(task.Surface, Length.FromMicrometers(rooms.Max(room => room.MaxX) - begin), moved, task.Impossible);
+    }
+
+    private static void Guard(LayTask task, Demand demand)
+    {
+        if (!demand.Turns.Any(turn => Fits(task, demand, turn)))
+            throw new ArgumentException($"{demand.Piece.Title} fits the lay in none of its turns.", nameof(task));
+    }
+
+    private static bool Fits(LayTask task, Demand demand, Turn turn) =>
+        turn.Apply(demand.Piece.CuttingLine).Bounds.Height <= task.Surface.Depth.Micrometers;
 }

@@ -1,0 +1,38 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using Nestmark.Bench.Yield;
+
+Option<string> data = new("--data") { Description = "Folder of instances", DefaultValueFactory = _ => "../shared/datasets" };
+Option<double> seconds = new("--seconds") { Description = "Seconds a run", CustomParser = Number, DefaultValueFactory = _ => 10 };
+Option<double> threads = new("--threads") { Description = "Threads", CustomParser = Number, DefaultValueFactory = _ => 2 };
+Option<double> seed = new("--seed") { Description = "First seed", CustomParser = Number, DefaultValueFactory = _ => 1 };
+Option<double> seeds = new("--seeds") { Description = "Number of seeds", CustomParser = Number, DefaultValueFactory = _ => 1 };
+Option<string> only = new("--only") { Description = "Instances, comma between", DefaultValueFactory = _ => "" };
+Option<string> results = new("--out") { Description = "File for the results", DefaultValueFactory = _ => "" };
+
+Command yield = new("yield", "Search benchmark instances and print what they yield") { data, seconds, threads, seed, seeds, only, results };
+yield.SetAction(parsed => YieldCommand.Run(
+    new YieldOptions(
+        parsed.GetValue(data)!, parsed.GetValue(seconds), (int)parsed.GetValue(threads), (long)parsed.GetValue(seed), (int)parsed.GetValue(seeds),
+        parsed.GetValue(only)!.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).ToHashSet(),
+        parsed.GetValue(results)!),
+    Console.Out));
+
+RootCommand root = new("Nestmark benchmarks") { yield };
+ParseResult parsedArguments = root.Parse(args);
+if (parsedArguments.Errors.Count > 0)
+{
+    foreach (ParseError error in parsedArguments.Errors)
+        Console.Error.WriteLine(error.Message);
+    return 2;
+}
+return parsedArguments.Invoke();
+
+static double Number(ArgumentResult argument)
+{
+    if (argument.Tokens.Count == 1 && double.TryParse(argument.Tokens[0].Value, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number))
+        return number;
+    argument.AddError("Expected a number.");
+    return 0;
+}

@@ -1,0 +1,67 @@
+using System.Diagnostics;
+using System.Globalization;
+using Nestmark.Nesting;
+using Nestmark.Nesting.Verification;
+using Nestmark.Yardage;
+
+namespace Nestmark.Bench.Yield;
+
+/// <summary>Searches instances and prints what they yield.</summary>
+internal static class YieldCommand
+{
+    public static int Run(YieldOptions options, TextWriter output)
+    {
+        List<Instance> instances = [.. Directory.GetFiles(options.Data, "*.json").Order(StringComparer.Ordinal).Select(Instance.Read).OfType<Instance>()];
+        if (options.Only.Count > 0)
+            instances = [.. instances.Where(instance => options.Only.Contains(instance.Name))];
+        if (instances.Count == 0)
+        {
+            output.WriteLine($"No instance found in {options.Data}.");
+            return 1;
+        }
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Environment.ProcessorCount} cores, {options.Threads} threads, {options.Seconds} s, seeds {options.Seed} to {options.Seed + options.Seeds - 1}"));
+        List<YieldRun> runs = [];
+        foreach (Instance instance in instances)
+        {
+            List<YieldRun> ofInstance = [.. Enumerable.Range(0, options.Seeds).Select(i => RunOnce(instance, options, options.Seed + i))];
+            runs.AddRange(ofInstance);
+            output.WriteLine(Summary(instance, ofInstance));
+        }
+        if (options.Out.Length > 0)
+            YieldReport.Write(options.Out, runs);
+        return 0;
+    }
+
+    private static YieldRun RunOnce(Instance instance, YieldOptions options, long seed)
+    {
+        InstanceTask task = InstanceTask.Of(instance);
+        using Process process = Process.GetCurrentProcess();
+        TimeSpan cpuBefore = process.TotalProcessorTime;
+        ClockStop clock = new(options.Seconds);
+        Marker marker = MarkerMaking.Make(task.Task, new SearchSettings(seed, options.Threads, clock, _ => { }, CancellationToken.None));
+        double seconds = clock.ElapsedSeconds;
+        process.Refresh();
+        double cpuSeconds = (process.TotalProcessorTime - cpuBefore).TotalSeconds;
+        IReadOnlyList<string> violations = MarkerVerifier.Violations(task.Task, marker);
+        if (violations.Count > 0)
+            throw new InvalidOperationException($"{instance.Name}: {violations[0]}");
+        return new YieldRun(task, seed, marker, seconds, cpuSeconds);
+    }
+
+    private static string Summary(Instance instance, List<YieldRun> runs)
+    {
+        double[] densities = [.. runs.Select(run => run.Density).Order()];
+        string text = string.Create(CultureInfo.InvariantCulture,
+            $"{instance.Name,-10} median {Quantile(densities, 0.5):0.0000}  quartiles {Quantile(densities, 0.25):0.0000}-{Quantile(densities, 0.75):0.0000}  best {densities[^1]:0.0000}  length {runs.Min(run => run.Length):0.###}  {runs.Average(run => run.Seconds):0.0} s  cpu {runs.Average(run => run.CpuSeconds):0.0} s");
+        if (instance.Published.Count > 0)
+            text += string.Create(CultureInfo.InvariantCulture, $"  published length {instance.Published.Min(published => published.Length):0.###}");
+        return text;
+    }
+
+    private static double Quantile(double[] sorted, double part)
+    {
+        double at = part * (sorted.Length - 1);
+        int low = (int)at;
+        return low + 1 < sorted.Length ? sorted[low] + (at - low) * (sorted[low + 1] - sorted[low]) : sorted[low];
+    }
+}

@@ -1,0 +1,108 @@
+namespace Nestmark.Nesting.Search;
+
+/// <summary>Lays items one after another, each at the place that reaches least far along the lay; gives a complete lay at once.</summary>
+/// <remarks>
+/// For each item and way the places are searched exactly along horizontal lines: the free stretches between the no-fit polygons of what already lies there.
+/// The lines run at both edges of the lay, at the upper and lower ends of the no-fit polygons, and at even steps between.
+/// </remarks>
+internal sealed class GreedyConstruction
+{
+    private const int EvenLines = 16;
+
+    private readonly SearchProblem _problem;
+    private readonly Overlaps[] _overlaps;
+    private readonly List<double> _lines = [];
+    private readonly List<double> _crossings = [];
+
+    public GreedyConstruction(SearchProblem problem)
+    {
+        _problem = problem;
+        _overlaps = [.. Enumerable.Range(0, problem.Items.Max(item => item.Ways.Length)).Select(_ => new Overlaps(problem))];
+    }
+
+    /// <summary>A lay without overlaps, its length that of its items.</summary>
+    /// <param name="order">Every item once.</param>
+    /// <param name="headings">Heading of each nap group.</param>
+    public LayState Lay(ReadOnlySpan<int> order, ReadOnlySpan<int> headings)
+    {
+        LayState state = new(_problem.Items.Length);
+        Array.Fill(state.Way, -1);
+        foreach (int item in order)
+            Place(state, item, headings);
+        return state;
+    }
+
+    private void Place(LayState state, int item, ReadOnlySpan<int> headings)
+    {
+        SearchItem found = _problem.Items[item];
+        Spot best = new(double.MaxValue, 0, 0, -1);
+        for (int way = 0; way < found.Ways.Length; way++)
+        {
+            if (found.Group >= 0 && found.Ways[way].Heading != headings[found.Group])
+                continue;
+            Overlaps overlaps = _overlaps[way];
+            overlaps.Prepare(state, [], item, way);
+            CollectLines(state, item, way);
+            foreach (double y in _lines)
+                best = Better(best, FirstFree(overlaps, item, way, y, best.End));
+        }
+        if (best.Way < 0)
+            best = BehindAll(state, item);
+        (state.X[item], state.Y[item], state.Way[item]) = (best.X, best.Y, best.Way);
+        state.Length = Math.Max(state.Length, best.End);
+    }
+
+    /// <summary>Beyond everything laid so far: free whatever happens.</summary>
+    private Spot BehindAll(LayState state, int item)
+    {
+        double x = Math.Ceiling(state.Length) + _problem.GapMicrometers + _problem.LowX(item, 0);
+        return new Spot(x + _problem.Items[item].Ways[0].Room.MaxX, x, _problem.LowY(item, 0), 0);
+    }
+
+    private void CollectLines(LayState state, int item, int way)
+    {
+        _lines.Clear();
+        double low = _problem.LowY(item, way);
+        double high = _problem.HighY(item, way);
+        _lines.Add(low);
+        if (high <= low)
+            return;
+        _lines.Add(high);
+        for (int i = 1; i < EvenLines; i++)
+            _lines.Add(Math.Round(low + (high - low) * i / EvenLines));
+        foreach (double end in _overlaps[way].UprightEnds(state))
+        {
+            if (end > low && end < high)
+                _lines.Add(end);
+        }
+        _lines.Sort();
+    }
+
+    /// <summary>The first free place on a horizontal line; its end is beyond the limit when there is none short of it.</summary>
+    private Spot FirstFree(Overlaps overlaps, int item, int way, double y, double limit)
+    {
+        double room = _problem.Items[item].Ways[way].Room.MaxX;
+        double low = _problem.LowX(item, way);
+        Spot none = new(double.MaxValue, 0, 0, -1);
+        if (low + room >= limit)
+            return none;
+        if (overlaps.Value(low, y, 0) == 0)
+            return new Spot(low + room, low, y, way);
+        _crossings.Clear();
+        overlaps.CrossHorizontal(y, _crossings);
+        _crossings.Sort();
+        foreach (double crossing in _crossings)
+        {
+            double x = Math.Ceiling(crossing) + 1;
+            if (x + room >= limit)
+                return none;
+            if (x > low && overlaps.Value(x, y, 0) == 0)
+                return new Spot(x + room, x, y, way);
+        }
+        return none;
+    }
+
+    private static Spot Better(Spot best, Spot other) => other.End < best.End ? other : best;
+
+    private readonly record struct Spot(double End, double X, double Y, int Way);
+}

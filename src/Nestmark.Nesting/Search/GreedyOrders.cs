@@ -1,0 +1,49 @@
+namespace Nestmark.Nesting.Search;
+
+/// <summary>The orders in which the greedy pass is tried: large before small by several measures, pieces for the fold first where there are any, then the best one shuffled a little.</summary>
+internal static class GreedyOrders
+{
+    private const int MostPasses = 12;
+
+    /// <summary>The shortest of several greedy lays.</summary>
+    public static GreedyLay Best(SearchProblem problem, RandomStream random)
+    {
+        GreedyConstruction construction = new(problem);
+        int passes = Math.Clamp(600 / problem.Items.Length, 1, MostPasses);
+        GreedyLay? best = null;
+        int[] bestOrder = [];
+        for (int pass = 0; pass < passes; pass++)
+        {
+            int[] order = pass < Measures.Length ? Sorted(problem, Measures[pass]) : Shuffled(bestOrder, random);
+            int[] headings = [.. Enumerable.Range(0, problem.GroupCount).Select(group => pass % 2 == 0 ? 0 : group % 2)];
+            LayState state = construction.Lay(order, headings);
+            if (best is not null && state.Length >= best.State.Length)
+                continue;
+            best = new GreedyLay(state, headings);
+            bestOrder = order;
+        }
+        return best!;
+    }
+
+    private static readonly Func<SearchItem, double>[] Measures =
+    [
+        item => item.AreaSquareMicrometers,
+        item => item.Ways[0].Room.Width,
+        item => item.Ways[0].Room.Height,
+        item => item.Ways[0].Room.Width + item.Ways[0].Room.Height,
+    ];
+
+    private static int[] Sorted(SearchProblem problem, Func<SearchItem, double> measure) =>
+    [
+        .. Enumerable.Range(0, problem.Items.Length)
+            .OrderByDescending(item => problem.Items[item].Contact == FoldContact.OnFold)
+            .ThenByDescending(item => measure(problem.Items[item])),
+    ];
+
+    /// <summary>Each item moves by a few places at random.</summary>
+    private static int[] Shuffled(int[] order, RandomStream random)
+    {
+        double spread = order.Length * 0.2 + 1;
+        return [.. order.Select((item, place) => (item, Key: place + spread * random.Ratio())).OrderBy(pair => pair.Key).Select(pair => pair.item)];
+    }
+}

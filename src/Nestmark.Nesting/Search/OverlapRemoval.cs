@@ -1,0 +1,117 @@
+namespace Nestmark.Nesting.Search;
+
+/// <summary>Removes all overlaps from a lay of fixed length, or comes as near as it can.</summary>
+/// <remarks>
+/// Guided by learned weights: pairs that stay overlapping grow heavier until they part. Weights and attempts follow
+/// J. Gardeyn, G. Vanden Berghe, T. Wauters (2025), arXiv:2509.13329, section 8; the idea of guiding by penalties is C. Voudouris, E. Tsang (1999), Guided local search.
+/// </remarks>
+internal sealed class OverlapRemoval
+{
+    private readonly SearchTuning _tuning;
+    private readonly RandomStream _random;
+    private readonly PiecePlacer _placer;
+    private readonly Allowance _allowance;
+    private readonly int _count;
+    private readonly float[] _weights;
+    private readonly int[] _colliding;
+    private readonly LayState _best;
+
+    public OverlapRemoval(SearchProblem problem, SearchTuning tuning, RandomStream random, Allowance allowance)
+    {
+        _tuning = tuning;
+        _random = random;
+        _allowance = allowance;
+        _placer = new PiecePlacer(problem, tuning, random);
+        _count = problem.Items.Length;
+        _weights = new float[_count * _count];
+        _colliding = new int[_count];
+        _best = new LayState(_count);
+    }
+
+    /// <summary>Places judged since the start.</summary>
+    public long Judged => _placer.Judged;
+
+    /// <summary>Rounds over all overlapping items since the start.</summary>
+    public long Rounds { get; private set; }
+
+    /// <summary>Runs attempts until no overlap is left, or too many in a row bring nothing.</summary>
+    /// <param name="state">Start, and the best reached at the end; its severities must be up to date.</param>
+    /// <param name="headings">Heading of each nap group.</param>
+    /// <param name="attempts">Attempts without a better best that end the call.</param>
+    /// <param name="patience">Rounds without a better best that end an attempt.</param>
+    /// <returns>Whether no overlap is left.</returns>
+    public bool Run(LayState state, ReadOnlySpan<int> headings, int attempts, int patience)
+    {
+        Array.Fill(_weights, 1f);
+        _best.Take(state);
+        double best = state.TotalSeverity();
+        int failed = 0;
+        while (best > 0 && failed < attempts && !_allowance.IsSpent)
+        {
+            double before = best;
+            best = Attempt(state, headings, patience, best);
+            failed = best < 0.98 * before ? 0 : failed + 1;
+            if (best > 0)
+                state.Take(_best);
+        }
+        state.Take(_best);
+        return best == 0;
+    }
+
+    private double Attempt(LayState state, ReadOnlySpan<int> headings, int patience, double best)
+    {
+        for (int stale = 0; stale < patience && !_allowance.IsSpent; stale++)
+        {
+            MoveColliding(state, headings);
+            double total = state.TotalSeverity();
+            if (total < best)
+            {
+                if (total < 0.98 * best)
+                    stale = -1;
+                best = total;
+                _best.Take(state);
+            }
+            if (total == 0)
+                return 0;
+            UpdateWeights(state);
+        }
+        return best;
+    }
+
+    private void MoveColliding(LayState state, ReadOnlySpan<int> headings)
+    {
+        Rounds++;
+        int colliding = 0;
+        for (int item = 0; item < _count; item++)
+        {
+            if (state.Overlaps(item))
+                _colliding[colliding++] = item;
+        }
+        _random.Shuffle(_colliding.AsSpan(0, colliding));
+        for (int i = 0; i < colliding && !_allowance.IsSpent; i++)
+        {
+            if (!state.Overlaps(_colliding[i]))
+                continue;
+            _placer.Place(state, _weights, headings, _colliding[i]);
+            _allowance.Step();
+        }
+    }
+
+    private void UpdateWeights(LayState state)
+    {
+        float most = 0;
+        foreach (float severity in state.Severity)
+            most = Math.Max(most, severity);
+        if (most == 0)
+            return;
+        float low = (float)_tuning.WeightGrowthLow;
+        float range = (float)(_tuning.WeightGrowthHigh - _tuning.WeightGrowthLow) / most;
+        float decay = (float)_tuning.WeightDecay;
+        float[] severities = state.Severity;
+        for (int i = 0; i < severities.Length; i++)
+        {
+            float severity = severities[i];
+            _weights[i] = severity > 0 ? _weights[i] * (low + range * severity) : Math.Max(1, _weights[i] * decay);
+        }
+    }
+}

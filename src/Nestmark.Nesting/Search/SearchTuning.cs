@@ -1,0 +1,78 @@
+using Nestmark.Geometry;
+
+namespace Nestmark.Nesting.Search;
+
+/// <summary>The numbers of the search; one set for every task. Where they come from: bench/RESULTS.md.</summary>
+internal sealed record SearchTuning
+{
+    public static SearchTuning Default { get; } = new();
+
+    /// <summary>Samples anywhere on the lay.</summary>
+    public int WideSamples { get; init; } = 20;
+
+    /// <summary>Samples around the item.</summary>
+    public int NearSamples { get; init; } = 12;
+
+    /// <summary>Spread of the wider half of the near samples, in sizes of the item.</summary>
+    public double NearSpread { get; init; } = 0.1;
+
+    /// <summary>Samples refined.</summary>
+    public int Refined { get; init; } = 3;
+
+    /// <summary>Ways of an item tried in one placing.</summary>
+    public int WaysAtOnce { get; init; } = 4;
+
+    /// <summary>First step of a refinement, in sizes of the item.</summary>
+    public double FirstStep { get; init; } = 0.05;
+
+    /// <summary>A refinement ends below this step.</summary>
+    public double LastStepMicrometers { get; init; } = 200;
+
+    /// <summary>Growth of a pair's weight while it overlaps: least.</summary>
+    public double WeightGrowthLow { get; init; } = 1.2;
+
+    /// <summary>Growth of a pair's weight while it overlaps: for the most severe overlap.</summary>
+    public double WeightGrowthHigh { get; init; } = 2.0;
+
+    /// <summary>Decay of a pair's weight while it does not overlap.</summary>
+    public double WeightDecay { get; init; } = 0.95;
+
+    /// <summary>Part of the allowance after which shortening starts from the best lay only.</summary>
+    public double ExplorePart { get; init; } = 0.7;
+
+    /// <summary>Part of the allowance kept for the last shortening with outlines as they are, when they were simplified.</summary>
+    public double ExactPart { get; init; } = 0.15;
+
+    /// <summary>First shortening of the lay while exploring, and the greatest.</summary>
+    public double FirstShortening { get; init; } = 0.02;
+
+    /// <summary>Least shortening while exploring.</summary>
+    public double LastShortening { get; init; } = 0.001;
+
+    /// <summary>Factor on the shortening after a lay could not be freed.</summary>
+    public double ShorteningDecay { get; init; } = 0.7;
+
+    /// <summary>Attempts without gain that end a removal while exploring.</summary>
+    public int ExploreAttempts { get; init; } = 2;
+
+    /// <summary>Rounds without gain that end an attempt while exploring.</summary>
+    public int ExplorePatience { get; init; } = 100;
+
+    /// <summary>First shortening while compressing.</summary>
+    public double CompressFirst { get; init; } = 0.001;
+
+    /// <summary>Last shortening while compressing.</summary>
+    public double CompressLast { get; init; } = 0.00002;
+
+    /// <summary>Attempts without gain that end a removal while compressing.</summary>
+    public int CompressAttempts { get; init; } = 3;
+
+    /// <summary>Rounds without gain that end an attempt while compressing.</summary>
+    public int CompressPatience { get; init; } = 50;
+
+    /// <summary>How much more severe, in parts of the severity before, a stuck lay may be and still be taken with probability 1/e at the start.</summary>
+    public double AnnealHeat { get; init; } = 0.3;
+
+    /// <summary>How far outlines may be simplified, outward, for all but the last part of the search.</summary>
+    public Length Tolerance { get; init; } = Length.FromMillimeters(0.3);
+}

@@ -1,0 +1,16 @@
+namespace Nestmark.Nesting.Search;
+
+/// <summary>Works out the severities of all pairs of a state.</summary>
+internal static class SeverityTable
+{
+    /// <summary>Fills every row.</summary>
+    public static void Fill(SearchProblem problem, LayState state)
+    {
+        Overlaps overlaps = new(problem);
+        for (int item = 0; item < state.Count; item++)
+        {
+            overlaps.Prepare(state, [], item, state.Way[item]);
+            overlaps.WriteSeverities(state, state.X[item], state.Y[item]);
+        }
+    }
+}
