@@ -1,0 +1,102 @@
+using CsCheck;
+using Nestmark.Geometry;
+using Nestmark.Nesting;
+using Nestmark.Nesting.Verification;
+
+namespace Nestmark.Tests.Nesting;
+
+public sealed class MarkerMakingTests
+{
+    [Fact]
+    public void Random_jobs_give_markers_that_the_judge_accepts() =>
+        Tasks.Random.Sample(
+            task =>
+            {
+                Marker marker = MarkerMaking.Make(task, Tasks.Steps(60));
+                Assert.Empty(MarkerVerifier.Violations(task, marker));
+                Assert.Empty(MarkerJudge.Faults(task, marker));
+            },
+            seed: "0000KGb7ZLX4", iter: 200, threads: 1);
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
+    public void The_same_seed_steps_and_threads_give_the_same_marker(int threads)
+    {
+        LayTask task = Sample();
+        Marker first = MarkerMaking.Make(task, Tasks.Steps(400, threads, seed: 7));
+        Marker second = MarkerMaking.Make(task, Tasks.Steps(400, threads, seed: 7));
+        Assert.Equal(first.Placements.Select(placement => (placement.Turn, placement.Offset)), second.Placements.Select(placement => (placement.Turn, placement.Offset)));
+        Assert.Empty(MarkerJudge.Faults(task, first));
+    }
+
+    [Fact]
+    public void More_steps_shorten_the_lay()
+    {
+        LayTask task = Sample();
+        Length greedy = MarkerMaking.Make(task, Tasks.Steps(0)).LayLength;
+        Length searched = MarkerMaking.Make(task, Tasks.Steps(4000)).LayLength;
+        Assert.True(searched < greedy, $"{searched} after the search, {greedy} before");
+    }
+
+    [Fact]
+    public void News_tell_of_ever_shorter_lays()
+    {
+        List<Length> lengths = [];
+        MarkerMaking.Make(Sample(), new SearchSettings(1, 2, new StepStop(1500), news => lengths.Add(news.BestLayLength), CancellationToken.None));
+        Assert.True(lengths.Count > 1);
+        Assert.Equal(lengths.OrderDescending(), lengths);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(5)]
+    [InlineData(20)]
+    public void A_search_cancelled_after_some_news_keeps_a_sound_marker(int news)
+    {
+        LayTask task = Sample();
+        using CancellationTokenSource source = new();
+        int count = 0;
+        void Count(SearchProgress _)
+        {
+            if (count++ >= news)
+                source.Cancel();
+        }
+        Marker marker = MarkerMaking.Make(task, new SearchSettings(1, 2, new StepStop(3000), Count, source.Token));
+        Assert.Empty(MarkerVerifier.Violations(task, marker));
+        Assert.Empty(MarkerJudge.Faults(task, marker));
+    }
+
+    [Fact]
+    public void Nothing_to_place_gives_an_empty_marker()
+    {
+        Marker marker = MarkerMaking.Make(Tasks.Open(100, []), Tasks.Steps(10));
+        Assert.Equal(Length.Zero, marker.LayLength);
+        Assert.Empty(marker.Placements);
+    }
+
+    [Fact]
+    public void A_piece_deeper_than_the_lay_is_the_callers_mistake()
+    {
+        LayTask task = Tasks.Open(50, Tasks.Demands(Tasks.PieceOf("tall", Shapes.Of("0 0, 10 0, 10 60, 0 60")), 1, Turn.None));
+        Assert.Throws<ArgumentException>(() => MarkerMaking.Make(task, Tasks.Steps(0)));
+    }
+
+    // Eight squares of 50 mm on cloth 100 mm deep need 200 mm by plain arithmetic; the search keeps 3 µm between neighbors.
+    [Fact]
+    public void Squares_fill_the_cloth()
+    {
+        LayTask task = Tasks.Open(100.1, Tasks.Demands(Tasks.PieceOf("square", Shapes.Of("0 0, 50 0, 50 50, 0 50")), 8, Turn.None));
+        Marker marker = MarkerMaking.Make(task, Tasks.Steps(2000));
+        Assert.InRange(marker.LayLength.TotalMillimeters, 200, 200.1);
+    }
+
+    private static LayTask Sample() => Tasks.Open(200, [
+        .. Tasks.Demands(Tasks.PieceOf("wedge", Shapes.Of("0 0, 90 10, 70 60, 10 50")), 4, Turn.None, Turn.By(Angle.Half)),
+        .. Tasks.Demands(Tasks.PieceOf("hook", Shapes.Of("0 0, 80 0, 80 20, 30 20, 30 70, 0 70")), 4, Turn.None, Turn.By(Angle.Half)),
+        .. Tasks.Demands(Tasks.PieceOf("leaf", Shapes.Of("0 0, 40 -15, 90 0, 40 25")), 5, Turn.None, Turn.By(Angle.Half)),
+    ]);
+}
