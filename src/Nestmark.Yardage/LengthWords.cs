@@ -5,7 +5,7 @@ using Nestmark.Nesting;
 namespace Nestmark.Yardage;
 
 /// <summary>Lengths in the words of a tape measure and of a shop, the same in every output.</summary>
-public static class LengthText
+public static class LengthWords
 {
     private const long MicrometersPerMeter = 1_000_000;
     private const long MicrometersPerCentimeter = 10_000;

@@ -9,6 +9,11 @@ internal static class PlanNotes
     /// <summary>The notes of all cloths, in the order of the job.</summary>
     public static ImmutableArray<Problem> Of(Job job, IEnumerable<ClothWork> works) => [.. works.SelectMany(work => Of(job, work))];
 
+    /// <summary>The pieces that cannot lie on their cloth.</summary>
+    public static IEnumerable<Problem> Refusals(Job job, IEnumerable<ClothWork> works) => works
+        .SelectMany(work => work.Task.Impossible)
+        .Select(unplaced => new Problem(Severity.Error, PlaceOf(job, unplaced.Piece), unplaced.Reason, ""));
+
     private static IEnumerable<Problem> Of(Job job, ClothWork work)
     {
         if (work.Orders.IsEmpty)

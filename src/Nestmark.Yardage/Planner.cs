@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Nestmark.Geometry;
 using Nestmark.Nesting;
 
@@ -15,13 +16,22 @@ public static class Planner
     public static Plan Make(Job job, Effort effort, Action<string, SearchProgress> report, CancellationToken cancellation) =>
         Make(job, effort, report, MarkerMaking.Make, cancellation);
 
+    /// <summary>What can be told without a search: pieces that cannot lie on their cloth, as errors, and the notes that a plan would carry.</summary>
+    /// <param name="job">The job, without errors.</param>
+    public static ImmutableArray<Problem> Check(Job job)
+    {
+        LayWording wording = LengthWords.WordingOf(job.System);
+        ClothWork[] works = [.. job.Cloths.Select(cloth => ClothWork.Of(job, cloth, wording))];
+        return [.. PlanNotes.Refusals(job, works), .. PlanNotes.Of(job, works)];
+    }
+
     /// <summary>The same with another search.</summary>
     internal static Plan Make(
         Job job, Effort effort, Action<string, SearchProgress> report,
         Func<LayTask, SearchSettings, Marker> makeMarker, CancellationToken cancellation)
     {
         Check(effort);
-        LayWording wording = LengthText.WordingOf(job.System);
+        LayWording wording = LengthWords.WordingOf(job.System);
         ClothWork[] works = [.. job.Cloths.Select(cloth => ClothWork.Of(job, cloth, wording))];
         double areaOfAll = works.Sum(work => work.AreaSquareMillimeters);
         List<ClothPlan> plans = [];

@@ -22,11 +22,11 @@ public static class Purchasing
         Length withEnds = layLength == Length.Zero ? Length.Zero : layLength + cloth.Ends * 2;
         Length beforeWash = BeforeWash(withEnds, cloth.LengthShrinkageRatio);
         Length toBuy = beforeWash.RoundedUpTo(cloth.Buying.Step);
-        MeasureSystem other = LengthText.Other(system);
+        MeasureSystem other = LengthWords.Other(system);
         return new Purchase(
             layLength, withEnds, beforeWash, toBuy,
-            LengthText.ToBuy(toBuy, system),
-            LengthText.ToBuy(toBuy.RoundedUpTo(LengthText.UsualStep(other)), other),
+            LengthWords.ToBuy(toBuy, system),
+            LengthWords.ToBuy(toBuy.RoundedUpTo(LengthWords.UsualStep(other)), other),
             CostOf(cloth.Buying.Price, toBuy), cloth.Buying.Price?.Currency ?? "");
     }
 
