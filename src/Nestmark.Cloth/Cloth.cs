@@ -38,7 +38,15 @@ public sealed record Cloth
     /// <summary>How it is sold.</summary>
     public required BuyingRule Buying { get; init; }
 
-    /// <summary>Width left for pieces after the first wash: (width less its shrinkage) less both selvages. Rounded down to a micrometer.</summary>
+    /// <summary>Width left for pieces after the first wash: (width less its shrinkage) less both selvages. Rounded down to a micrometer; zero or less when nothing is left.</summary>
+    /// <remarks>Counted in decimals, so that 2 % of 140 cm leaves 137.2 cm exactly.</remarks>
     public Length UsableWidth =>
-        Length.FromMicrometers((long)Math.Floor(Width.Micrometers * (1 - WidthShrinkageRatio))) - Selvage * 2;
+        Length.FromMicrometers((long)Math.Floor(Width.Micrometers * KeptRatio)) - Selvage * 2;
+
+    private decimal KeptRatio => 1 - (decimal)WidthShrinkageRatio;
+
+    /// <summary>The least full width of a cloth, otherwise like this one, that leaves <paramref name="usable"/> for pieces.</summary>
+    /// <exception cref="ArgumentException">The answer lies beyond 1 km.</exception>
+    public Length FullWidthFor(Length usable) =>
+        Length.FromMicrometers((long)Math.Ceiling((usable + Selvage * 2).Micrometers / KeptRatio));
 }

@@ -12,10 +12,15 @@ public sealed record LaySurface(LayForm Form, Length UsableWidth, Length Depth, 
     /// <summary>Whether y = 0 is a fold.</summary>
     public bool HasFold => Form == LayForm.Folded;
 
-    /// <summary>The surface a cloth gives when spread as it says. Its usable width must be above zero.</summary>
-    public static LaySurface Of(Cloth cloth) => cloth.Lay switch
+    /// <summary>The surface a cloth gives when spread as it says.</summary>
+    /// <exception cref="ArgumentException">Nothing of its width is left for pieces.</exception>
+    public static LaySurface Of(Cloth cloth)
     {
-        LayForm.Folded => new LaySurface(LayForm.Folded, cloth.UsableWidth, cloth.UsableWidth / 2, 2),
-        _ => new LaySurface(LayForm.Open, cloth.UsableWidth, cloth.UsableWidth, 1),
-    };
+        Length usable = cloth.UsableWidth;
+        if (usable <= Length.Zero)
+            throw new ArgumentException("The usable width of a cloth must be above zero.", nameof(cloth));
+        return cloth.Lay == LayForm.Folded
+            ? new LaySurface(LayForm.Folded, usable, usable / 2, 2)
+            : new LaySurface(LayForm.Open, usable, usable, 1);
+    }
 }

@@ -1,3 +1,7 @@
+using System.Collections.Immutable;
+using Nestmark.Geometry;
+using Nestmark.Nesting;
+
 namespace Nestmark.Yardage;
 
 /// <summary>The one door to the core: from a job to its plan.</summary>
@@ -5,9 +9,54 @@ public static class Planner
 {
     /// <summary>Plans every cloth of the job.</summary>
     /// <param name="job">The job, without errors.</param>
-    /// <param name="effort">How long and how the search may run.</param>
+    /// <param name="effort">How long and how the search may run. Seconds are shared out between the cloths by the area to be cut from them.</param>
     /// <param name="report">Called with news: name of the cloth, and how its search stands.</param>
     /// <param name="cancellation">Ends the searches; the best markers so far are kept.</param>
-    public static Plan Make(Job job, Effort effort, Action<string, Nesting.SearchProgress> report, CancellationToken cancellation) =>
-        throw new NotImplementedException(job.Title + effort + report + cancellation);
+    /// <exception cref="ArgumentException">The effort has neither seconds nor steps, or both, or no thread.</exception>
+    public static Plan Make(Job job, Effort effort, Action<string, SearchProgress> report, CancellationToken cancellation) =>
+        Make(job, effort, report, MarkerMaking.Make, cancellation);
+
+    /// <summary>What can be told without a search: pieces that cannot lie on their cloth, as errors, and the notes that a plan would carry.</summary>
+    /// <param name="job">The job, without errors.</param>
+    public static ImmutableArray<Problem> Check(Job job)
+    {
+        LayWording wording = LengthWords.WordingOf(job.System);
+        ClothWork[] works = [.. job.Cloths.Select(cloth => ClothWork.Of(job, cloth, wording))];
+        return [.. PlanNotes.Refusals(job, works), .. PlanNotes.Of(job, works)];
+    }
+
+    /// <summary>The same with another search.</summary>
+    internal static Plan Make(
+        Job job, Effort effort, Action<string, SearchProgress> report,
+        Func<LayTask, SearchSettings, Marker> makeMarker, CancellationToken cancellation)
+    {
+        Check(effort);
+        LayWording wording = LengthWords.WordingOf(job.System);
+        ClothWork[] works = [.. job.Cloths.Select(cloth => ClothWork.Of(job, cloth, wording))];
+        double areaOfAll = works.Sum(work => work.AreaSquareMillimeters);
+        List<ClothPlan> plans = [];
+        foreach (ClothWork work in works)
+        {
+            SearchSettings settings = new(
+                effort.Seed, effort.Threads, StopFor(effort, areaOfAll > 0 ? work.AreaSquareMillimeters / areaOfAll : 1),
+                progress => report(work.Cloth.Name, progress), cancellation);
+            Marker marker = work.Task.Demands.IsEmpty ? Empty(work.Task) : makeMarker(work.Task, settings);
+            plans.Add(new ClothPlan(work.Cloth, marker, Purchasing.For(work.Cloth, marker.LayLength, job.System)));
+        }
+        return new Plan(job, effort, [.. plans], PlanNotes.Of(job, works));
+    }
+
+    private static Marker Empty(LayTask task) => new(task.Surface, Length.Zero, [], task.Impossible);
+
+    private static StopRule StopFor(Effort effort, double share) => effort.Steps is { } steps
+        ? new StepStop((steps + effort.Threads - 1) / effort.Threads)
+        : new ClockStop(effort.Seconds.GetValueOrDefault() * share);
+
+    private static void Check(Effort effort)
+    {
+        if (effort.Seconds is null == effort.Steps is null)
+            throw new ArgumentException("An effort is given in seconds or in steps, one of them.", nameof(effort));
+        if (effort.Threads < 1 || effort.Steps < 0)
+            throw new ArgumentException("Threads must be 1 or more, steps 0 or more.", nameof(effort));
+    }
 }

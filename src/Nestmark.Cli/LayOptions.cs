@@ -1,0 +1,12 @@
+using Nestmark.Yardage;
+
+namespace Nestmark.Cli;
+
+/// <summary>What <c>nestmark lay</c> was asked for.</summary>
+/// <param name="JobFile">Path of the job file.</param>
+/// <param name="Folder">Where the files go.</param>
+/// <param name="Effort">How long and how to search.</param>
+/// <param name="Paper">Paper for the full-size marker; <c>null</c> takes the usual one of the job's units.</param>
+/// <param name="Replacing">What happens to files of another origin.</param>
+/// <param name="Talk">How much to say.</param>
+internal sealed record LayOptions(string JobFile, string Folder, Effort Effort, string? Paper, Replacing Replacing, Talk Talk);

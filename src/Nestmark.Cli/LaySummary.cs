@@ -1,0 +1,74 @@
+using System.Globalization;
+using Nestmark.Cloths;
+using Nestmark.Nesting;
+using Nestmark.Yardage;
+
+namespace Nestmark.Cli;
+
+/// <summary>The closing words of <c>nestmark lay</c>.</summary>
+internal static class LaySummary
+{
+    /// <summary>Says what to buy and how to fold it, what does not fit, which files were written and where to look first.</summary>
+    public static void Write(TextWriter writer, Plan plan, WrittenFiles written, Talk talk)
+    {
+        bool full = talk == Talk.Full;
+        if (full)
+            writer.WriteLine($"{writer.NewLine}{plan.Job.Title}");
+        foreach (ClothPlan cloth in plan.Cloths)
+        {
+            writer.WriteLine(ToBuy(cloth, plan.Job.System));
+            if (full && cloth.Marker.Placements.Length > 0)
+            {
+                writer.WriteLine(HowToLay(cloth));
+                writer.WriteLine(HowItLies(cloth, plan.Job.System));
+            }
+            foreach (Unplaced unplaced in cloth.Marker.Unplaced)
+                writer.WriteLine($"  not placed: {unplaced.Reason}");
+        }
+        if (!full)
+            return;
+        foreach (Problem note in plan.Notes)
+            writer.WriteLine($"note: {note.What}{(note.Hint.Length > 0 ? " " + note.Hint : "")}");
+        if (written.Names.Length > 0)
+            WriteFiles(writer, written);
+    }
+
+    private static string ToBuy(ClothPlan plan, MeasureSystem system)
+    {
+        if (plan.Marker.Placements.IsEmpty)
+            return $"{plan.Cloth.Name}: nothing to buy";
+        Purchase purchase = plan.Purchase;
+        string width = LengthWords.Tape(plan.Cloth.Width, system);
+        string cost = purchase.Cost is { } amount
+            ? string.Create(CultureInfo.InvariantCulture, $", {$"{amount:0.00} {purchase.Currency}".TrimEnd()}")
+            : "";
+        return $"{plan.Cloth.Name}: buy {purchase.Text} ({purchase.OtherText}) of cloth {width} wide{cost}";
+    }
+
+    private static string HowToLay(ClothPlan plan)
+    {
+        string spread = plan.Cloth.Lay == LayForm.Folded
+            ? "fold it lengthwise, right sides together, selvages together"
+            : "lay it open, one layer";
+        string nap = plan.Cloth.Nap switch
+        {
+            Nap.OneWay => "; every piece the same way up",
+            Nap.BySize => "; all pieces of one size the same way up",
+            _ => "",
+        };
+        return $"  {spread}{nap}";
+    }
+
+    private static string HowItLies(ClothPlan plan, MeasureSystem system)
+    {
+        string length = LengthWords.Tape(plan.Marker.LayLength, system);
+        string used = (100 * plan.Marker.EfficiencyRatio).ToString("0.0", CultureInfo.InvariantCulture);
+        return $"  the lay is {length} long; {used} % of its cloth is used";
+    }
+
+    private static void WriteFiles(TextWriter writer, WrittenFiles written)
+    {
+        writer.WriteLine($"Written to {written.Folder}: {string.Join(", ", written.Names)}");
+        writer.WriteLine("Look first at guide.pdf, which shows where each piece lies; then print marker.pdf at 100 % and measure its test squares.");
+    }
+}

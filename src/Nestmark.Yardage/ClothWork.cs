@@ -1,0 +1,29 @@
+using System.Collections.Immutable;
+using Nestmark.Cloths;
+using Nestmark.Nesting;
+
+namespace Nestmark.Yardage;
+
+/// <summary>What a job cuts from one of its cloths.</summary>
+/// <param name="Cloth">The cloth.</param>
+/// <param name="Orders">Its pieces, in the order of the job; a piece that serves every size stands once for each.</param>
+/// <param name="Task">What to lay.</param>
+internal sealed record ClothWork(Cloth Cloth, ImmutableArray<PieceOrder> Orders, LayTask Task)
+{
+    /// <summary>Area of cloth that the placements cut, all layers together.</summary>
+    public double AreaSquareMillimeters { get; } =
+        Task.Demands.Sum(demand => demand.Layers * demand.Piece.CuttingLine.AreaSquareMillimeters);
+
+    /// <summary>The work on one cloth of a job.</summary>
+    public static ClothWork Of(Job job, Cloth cloth, LayWording wording)
+    {
+        ImmutableArray<PieceOrder> orders = [.. job.Pieces
+            .Where(piece => piece.Cloth == cloth.Name)
+            .SelectMany(piece => OrdersFor(job, piece))];
+        return new ClothWork(cloth, orders, LayRules.TaskFor(cloth, orders, wording));
+    }
+
+    private static IEnumerable<PieceOrder> OrdersFor(Job job, JobPiece piece) => job.Sizes
+        .Where(size => piece.Piece.Size.Length == 0 || piece.Piece.Size == size.Size)
+        .Select(size => new PieceOrder(piece.Piece, size.Size, size.Garments));
+}

@@ -1,0 +1,99 @@
+using Nestmark.Cli;
+using Nestmark.Cloths;
+using Nestmark.Geometry;
+using Nestmark.Nesting;
+using Nestmark.Yardage;
+
+namespace Nestmark.Tests.Cli;
+
+public sealed class LayCommandTests
+{
+    private static readonly Problem Fault = new(Severity.Error, new Place("job.yaml", 7, 5, "cloths.shell.width"), "'wide' is no length.", "Write a number with a unit, as 140 cm.");
+
+    [Fact]
+    public void Without_options_it_searches_ten_seconds_with_seed_1_and_writes_to_out()
+    {
+        CliRun run = new() { Job = CliRun.JobOf(TestCloths.Open) };
+        Assert.Equal(0, run.Run("lay job.yaml"));
+        Assert.Equal(
+            new LayOptions("job.yaml", "out", new Effort(10, null, Math.Min(Environment.ProcessorCount, 4), 1), null, Replacing.OwnOnly, Talk.Full),
+            run.Options);
+    }
+
+    [Fact]
+    public void Options_become_settings()
+    {
+        CliRun run = new() { Job = CliRun.JobOf(TestCloths.Open) };
+        run.Run("lay job.yaml --out there --steps 2000 --threads 2 --seed -7 --paper a0 --force --quiet");
+        Assert.Equal(
+            new LayOptions("job.yaml", "there", new Effort(null, 2000, 2, -7), "a0", Replacing.Anything, Talk.Quiet),
+            run.Options);
+    }
+
+    [Fact]
+    public void A_job_with_errors_is_not_planned()
+    {
+        CliRun run = new() { Problems = [Fault] };
+        Assert.Equal(1, run.Run("lay job.yaml"));
+        Assert.Null(run.Plan);
+        Assert.Equal("job.yaml:7:5 (cloths.shell.width): 'wide' is no length. Write a number with a unit, as 140 cm.\n", run.Error);
+    }
+
+    [Fact]
+    public void A_single_piece_on_folded_cloth_is_reported_and_ends_with_1()
+    {
+        CliRun run = new() { Job = CliRun.JobOf(TestCloths.Folded, TestPieces.Rectangle("yoke", 400, 200, "1")) };
+        Assert.Equal(1, run.Run("lay job.yaml --steps 1"));
+        Assert.Contains("shell: nothing to buy\n  not placed: yoke is cut once, and on folded cloth", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Files_that_cannot_be_written_end_with_1()
+    {
+        CliRun run = new() { Job = CliRun.JobOf(TestCloths.Open), WriteProblems = [new Problem(Severity.Error, new Place("out", 0, 0, ""), "The folder is full.", "")] };
+        Assert.Equal(1, run.Run("lay job.yaml"));
+        Assert.Equal("out: The folder is full.\n", run.Error);
+        Assert.DoesNotContain("Written", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Notes_of_reading_go_into_the_plan_and_do_not_change_the_exit_code()
+    {
+        Problem note = Fault with { Severity = Severity.Note };
+        CliRun run = new() { Job = CliRun.JobOf(TestCloths.Open), Problems = [note] };
+        Assert.Equal(0, run.Run("lay job.yaml"));
+        Assert.Equal(note, run.Plan!.Notes[0]);
+    }
+
+    [Fact]
+    public void The_summary_reads_as_accepted()
+    {
+        Cloth cloth = TestCloths.Folded with
+        {
+            Nap = Nap.OneWay,
+            Ends = Length.FromCentimeters(2),
+            Buying = new BuyingRule(Length.FromCentimeters(10), new ClothPrice(18.50m, Length.FromMeters(1), "EUR")),
+        };
+        Approve.Text("lay-summary.txt", Summary(cloth, Talk.Full));
+    }
+
+    [Fact]
+    public void The_quiet_summary_is_one_line_a_cloth() =>
+        Assert.Equal("shell: buy 60 cm (3/4 yd) of cloth 140 cm wide\n", Summary(TestCloths.Folded, Talk.Quiet));
+
+    private static string Summary(Cloth cloth, Talk talk)
+    {
+        Job job = CliRun.JobOf(cloth, TestPieces.Rectangle("front", 520, 300, "1 on fold"));
+        LayTask task = LayRules.TaskFor(cloth, [new(job.Pieces[0].Piece, "", 1)]);
+        Demand demand = task.Demands.Single();
+        Marker marker = new(
+            task.Surface, Length.FromMillimeters(520),
+            [new(demand.Piece, "", 1, demand.Layers, demand.Contact, demand.Turns[0], Point.Origin)], []);
+        Purchase purchase = Purchasing.For(cloth, marker.LayLength, MeasureSystem.Metric);
+        Problem note = new(Severity.Note, new Place("job.yaml", 2, 1, ""), "A thing was mended.", "Look at it.");
+        Plan plan = new(job, new Effort(1, null, 1, 1), [new ClothPlan(cloth, marker, purchase)], [note]);
+        using StringWriter writer = new() { NewLine = "\n" };
+        LaySummary.Write(writer, plan, new WrittenFiles("out", ["guide.pdf", "marker.pdf", "marker.svg", "report.json"], []), talk);
+        return writer.ToString();
+    }
+}
