@@ -53,7 +53,7 @@ public static class OutwardSimplification
         double cross = (double)first.X * second.Y - (double)first.Y * second.X;
         Point gap = end - start;
         double along = ((double)gap.X * second.Y - (double)gap.Y * second.X) / cross;
-        if (cross <= 0 || along < 0)
+        if (cross >= 0 || along < 0)
             return false;
         Point meet = RoundedOutward(start.X + along * first.X, start.Y + along * first.Y, start, end);
         if (DistanceFromLine(start, end, meet) > limit || !IsOutside(before, start, end, after, meet))

@@ -17,8 +17,8 @@ internal static class Tasks
         from kinds in Gen.Int[0, 3].Array[count]
         from folded in Gen.Bool
         from nap in Gen.Int[0, 2]
-        from tilt in Gen.OneOfConst(0.0, 0.0, 2.0)
-        from gap in Gen.OneOfConst(0, 0, 2)
+        from tilt in Gen.Int[0, 2].Select(choice => choice == 2 ? 2.0 : 0)
+        from gap in Gen.Int[0, 2].Select(choice => choice == 2 ? 2 : 0)
         select Of(shapes, copies, kinds, folded ? LayForm.Folded : LayForm.Open, (Nap)nap, tilt, Length.FromMillimeters(gap));
 
     /// <summary>Settings that stop by steps.</summary>
