@@ -9,13 +9,15 @@ Option<double> threads = new("--threads") { Description = "Threads", CustomParse
 Option<double> seed = new("--seed") { Description = "First seed", CustomParser = Number, DefaultValueFactory = _ => 1 };
 Option<double> seeds = new("--seeds") { Description = "Number of seeds", CustomParser = Number, DefaultValueFactory = _ => 1 };
 Option<string> only = new("--only") { Description = "Instances, comma between", DefaultValueFactory = _ => "" };
+Option<string> tuning = new("--tune") { Description = "Numbers of the search to change, Name=value, comma between", DefaultValueFactory = _ => "" };
+Option<bool> processor = new("--processor-time") { Description = "Count processor seconds of the whole process, not wall clock" };
 Option<string> results = new("--out") { Description = "File for the results", DefaultValueFactory = _ => "" };
 
-Command yield = new("yield", "Search benchmark instances and print what they yield") { data, seconds, threads, seed, seeds, only, results };
+Command yield = new("yield", "Search benchmark instances and print what they yield") { data, seconds, threads, seed, seeds, only, tuning, processor, results };
 yield.SetAction(parsed => YieldCommand.Run(
     new YieldOptions(
-        parsed.GetValue(data)!, parsed.GetValue(seconds), (int)parsed.GetValue(threads), (long)parsed.GetValue(seed), (int)parsed.GetValue(seeds),
-        parsed.GetValue(only)!.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).ToHashSet(),
+        parsed.GetValue(data)!, parsed.GetValue(seconds), parsed.GetValue(processor) ? ClockKind.Processor : ClockKind.Wall, (int)parsed.GetValue(threads), (long)parsed.GetValue(seed), (int)parsed.GetValue(seeds),
+        List(parsed.GetValue(only)!).ToHashSet(), List(parsed.GetValue(tuning)!),
         parsed.GetValue(results)!),
     Console.Out));
 
@@ -28,6 +30,8 @@ if (parsedArguments.Errors.Count > 0)
     return 2;
 }
 return parsedArguments.Invoke();
+
+static string[] List(string text) => text.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 
 static double Number(ArgumentResult argument)
 {

@@ -38,7 +38,9 @@ internal static class YieldCommand
         using Process process = Process.GetCurrentProcess();
         TimeSpan cpuBefore = process.TotalProcessorTime;
         ClockStop clock = new(options.Seconds);
-        Marker marker = MarkerMaking.Make(task.Task, new SearchSettings(seed, options.Threads, clock, _ => { }, CancellationToken.None));
+        StopRule stop = options.Clock == ClockKind.Wall ? clock : new ProcessorStop(options.Seconds * options.Threads);
+        SearchSettings settings = new(seed, options.Threads, stop, _ => { }, CancellationToken.None);
+        Marker marker = MarkerMaking.Make(task.Task, settings, Tuned.Of(options.Tuning));
         double seconds = clock.ElapsedSeconds;
         process.Refresh();
         double cpuSeconds = (process.TotalProcessorTime - cpuBefore).TotalSeconds;

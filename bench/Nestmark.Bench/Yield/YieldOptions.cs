@@ -1,4 +1,15 @@
 namespace Nestmark.Bench.Yield;
 
 /// <summary>What was asked for on the command line.</summary>
-internal sealed record YieldOptions(string Data, double Seconds, int Threads, long Seed, int Seeds, IReadOnlySet<string> Only, string Out);
+/// <param name="Data">Folder of instances.</param>
+/// <param name="Seconds">Seconds a run.</param>
+/// <param name="Clock">Which clock the seconds are read from.</param>
+/// <param name="Threads">Threads a run.</param>
+/// <param name="Seed">First seed.</param>
+/// <param name="Seeds">Number of seeds.</param>
+/// <param name="Only">Names of instances; empty for all.</param>
+/// <param name="Tuning">Numbers of the search to change, as "Name=value".</param>
+/// <param name="Out">File for the results; empty for none.</param>
+internal sealed record YieldOptions(
+    string Data, double Seconds, ClockKind Clock, int Threads, long Seed, int Seeds,
+    IReadOnlySet<string> Only, IReadOnlyList<string> Tuning, string Out);

@@ -20,6 +20,7 @@ internal sealed class PairFit
 
     private readonly float[] _startX;
     private readonly float[] _startY;
+    private readonly float[] _endX;
     private readonly float[] _endY;
     private readonly float[] _alongX;
     private readonly float[] _alongY;
@@ -40,6 +41,7 @@ internal sealed class PairFit
         int padded = (EdgeCount + 7) & ~7;
         _startX = Filled(padded, FarAway);
         _startY = Filled(padded, FarAway);
+        _endX = Filled(padded, FarAway);
         _endY = Filled(padded, FarAway);
         _alongX = new float[padded];
         _alongY = new float[padded];
@@ -103,44 +105,50 @@ internal sealed class PairFit
         return MathF.Sqrt(least);
     }
 
-    /// <summary>Adds where the horizontal line at y crosses the boundary; an even number of places, in no order.</summary>
+    /// <summary>Adds where the horizontal line at y crosses the boundary; an even number of places, rising.</summary>
     public void CrossHorizontal(double y, List<double> crossings)
     {
+        int first = crossings.Count;
         float placeY = (float)(y - _centerY);
         for (int i = 0; i < EdgeCount; i++)
         {
             if (_startY[i] > placeY == _endY[i] > placeY)
                 continue;
             double part = (placeY - (double)_startY[i]) / ((double)_endY[i] - _startY[i]);
-            crossings.Add(_startX[i] + part * _alongX[i] + _centerX);
+            AddSorted(crossings, first, _startX[i] + part * _alongX[i] + _centerX);
         }
     }
 
-    /// <summary>Adds where the upright line at x crosses the boundary; an even number of places, in no order.</summary>
+    /// <summary>Adds where the upright line at x crosses the boundary; an even number of places, rising.</summary>
     public void CrossUpright(double x, List<double> crossings)
     {
+        int first = crossings.Count;
         float placeX = (float)(x - _centerX);
         for (int i = 0; i < EdgeCount; i++)
         {
-            float endX = EndX(i);
-            if (_startX[i] > placeX == endX > placeX)
+            if (_startX[i] > placeX == _endX[i] > placeX)
                 continue;
-            double part = (placeX - (double)_startX[i]) / ((double)endX - _startX[i]);
-            crossings.Add(_startY[i] + part * ((double)_endY[i] - _startY[i]) + _centerY);
+            double part = (placeX - (double)_startX[i]) / ((double)_endX[i] - _startX[i]);
+            AddSorted(crossings, first, _startY[i] + part * _alongY[i] + _centerY);
         }
     }
 
-    /// <summary>A corner of the region.</summary>
-    public (double X, double Y) Corner(int edge) => (_startX[edge] + _centerX, _startY[edge] + _centerY);
-
-    private float EndX(int edge) => _startX[edge] + _alongX[edge];
+    private static void AddSorted(List<double> crossings, int first, double crossing)
+    {
+        int at = crossings.Count;
+        crossings.Add(crossing);
+        for (; at > first && crossings[at - 1] > crossing; at--)
+            crossings[at] = crossings[at - 1];
+        crossings[at] = crossing;
+    }
 
     private void SetEdge(int edge, (double X, double Y) start, (double X, double Y) end)
     {
         _startX[edge] = (float)(start.X - _centerX);
         _startY[edge] = (float)(start.Y - _centerY);
+        _endX[edge] = (float)(end.X - _centerX);
         _endY[edge] = (float)(end.Y - _centerY);
-        _alongX[edge] = (float)(end.X - _centerX) - _startX[edge];
+        _alongX[edge] = _endX[edge] - _startX[edge];
         _alongY[edge] = _endY[edge] - _startY[edge];
         double square = (double)_alongX[edge] * _alongX[edge] + (double)_alongY[edge] * _alongY[edge];
         _inverseSquare[edge] = square > 0 ? (float)(1 / square) : 0;

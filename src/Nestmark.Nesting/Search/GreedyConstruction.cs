@@ -12,7 +12,7 @@ internal sealed class GreedyConstruction
     private readonly SearchProblem _problem;
     private readonly Overlaps[] _overlaps;
     private readonly List<double> _lines = [];
-    private readonly List<double> _crossings = [];
+    private readonly List<double> _places = [];
 
     public GreedyConstruction(SearchProblem problem)
     {
@@ -88,15 +88,15 @@ internal sealed class GreedyConstruction
             return none;
         if (overlaps.Value(low, y, 0) == 0)
             return new Spot(low + room, low, y, way);
-        _crossings.Clear();
-        overlaps.CrossHorizontal(y, _crossings);
-        _crossings.Sort();
-        foreach (double crossing in _crossings)
+        _places.Clear();
+        overlaps.AddPlacesAlong(y, low, limit, _places);
+        _places.Sort();
+        foreach (double crossing in _places)
         {
-            double x = Math.Ceiling(crossing) + 1;
+            double x = Math.Ceiling(crossing);
             if (x + room >= limit)
                 return none;
-            if (x > low && overlaps.Value(x, y, 0) == 0)
+            if (overlaps.Value(x, y, 0) == 0)
                 return new Spot(x + room, x, y, way);
         }
         return none;

@@ -27,6 +27,7 @@ internal sealed class Overlaps
     private readonly double[] _sign;
     private readonly float[] _weights;
     private readonly float[] _scales;
+    private readonly List<double> _crossings = [];
     private int _item;
 
     public Overlaps(SearchProblem problem)
@@ -113,31 +114,41 @@ internal sealed class Overlaps
         }
     }
 
-    /// <summary>Where the horizontal line through y meets the no-fit polygons of the others.</summary>
-    public void CrossHorizontal(double y, List<double> crossings)
+    /// <summary>Adds the places on the horizontal line through y, between two bounds, that lie just outside the no-fit polygon of one of the others.</summary>
+    /// <remarks>Depth is concave between the crossings of convex no-fit polygons, so the least value on a line lies at one of these places or at its ends.</remarks>
+    public void AddPlacesAlong(double y, double low, double high, List<double> places)
     {
         for (int other = 0; other < _count; other++)
         {
-            if (_minX[other] == float.PositiveInfinity || y < _minY[other] || y > _maxY[other])
+            if (y <= _minY[other] || y >= _maxY[other] || high < _minX[other] || low > _maxX[other])
                 continue;
-            int first = crossings.Count;
-            _fits[other]!.CrossHorizontal(_sign[other] * (y - _otherY[other]), crossings);
-            for (int i = first; i < crossings.Count; i++)
-                crossings[i] = _sign[other] * crossings[i] + _otherX[other];
+            _crossings.Clear();
+            _fits[other]!.CrossHorizontal(_sign[other] * (y - _otherY[other]), _crossings);
+            AddOutside(other, _otherX[other], low, high, places);
         }
     }
 
-    /// <summary>Where the upright line through x meets the no-fit polygons of the others.</summary>
-    public void CrossUpright(double x, List<double> crossings)
+    /// <summary>As <see cref="AddPlacesAlong"/> for the upright line through x.</summary>
+    public void AddPlacesAcross(double x, double low, double high, List<double> places)
     {
         for (int other = 0; other < _count; other++)
         {
-            if (_minX[other] == float.PositiveInfinity || x < _minX[other] || x > _maxX[other])
+            if (x <= _minX[other] || x >= _maxX[other] || high < _minY[other] || low > _maxY[other])
                 continue;
-            int first = crossings.Count;
-            _fits[other]!.CrossUpright(_sign[other] * (x - _otherX[other]), crossings);
-            for (int i = first; i < crossings.Count; i++)
-                crossings[i] = _sign[other] * crossings[i] + _otherY[other];
+            _crossings.Clear();
+            _fits[other]!.CrossUpright(_sign[other] * (x - _otherX[other]), _crossings);
+            AddOutside(other, _otherY[other], low, high, places);
+        }
+    }
+
+    private void AddOutside(int other, double origin, double low, double high, List<double> places)
+    {
+        for (int i = 0; i < _crossings.Count; i++)
+        {
+            double outside = _crossings[i] + (i % 2 == 0 ? -1 : 1);
+            double place = origin + _sign[other] * outside;
+            if (place >= low && place <= high)
+                places.Add(place);
         }
     }
 

@@ -9,6 +9,7 @@ internal sealed class PiecePlacer
     private readonly RandomStream _random;
     private readonly Overlaps[] _overlaps;
     private readonly Spot[] _best;
+    private readonly List<double> _places = [];
     private int _bestCount;
 
     public PiecePlacer(SearchProblem problem, SearchTuning tuning, RandomStream random)
@@ -37,7 +38,7 @@ internal sealed class PiecePlacer
         Spot best = _best[0];
         for (int i = 0; i < _bestCount && best.Value > 0; i++)
         {
-            Spot refined = Refine(state, item, _best[i], best.Value);
+            Spot refined = Refine(state, item, SearchLines(state, item, _best[i]));
             if (refined.Value < best.Value)
                 best = refined;
         }
@@ -112,8 +113,56 @@ internal sealed class PiecePlacer
         _bestCount = Math.Min(_bestCount + 1, _best.Length);
     }
 
+    /// <summary>Goes by turns to the best place on the horizontal and on the upright line through the spot, until neither helps.</summary>
+    private Spot SearchLines(LayState state, int item, Spot spot)
+    {
+        Overlaps overlaps = _overlaps[spot.Way];
+        int way = overlaps.Way;
+        double reach = _tuning.LineReach * _problem.SizeOf(_problem.Items[item].Ways[way].Shape);
+        (double lowX, double highX) = (_problem.LowX(item, way), _problem.HighX(item, way, state.Length));
+        (double lowY, double highY) = (_problem.LowY(item, way), _problem.HighY(item, way));
+        int failed = 0;
+        for (int i = 0; i < _tuning.LineSearches && failed < 2 && spot.Value > 0; i++)
+        {
+            float before = spot.Value;
+            spot = i % 2 == 0
+                ? BestAlong(overlaps, spot, Math.Max(lowX, spot.X - reach), Math.Min(highX, spot.X + reach))
+                : BestAcross(overlaps, spot, Math.Max(lowY, spot.Y - reach), Math.Min(highY, spot.Y + reach));
+            failed = spot.Value < before ? 0 : failed + 1;
+        }
+        return spot;
+    }
+
+    private Spot BestAlong(Overlaps overlaps, Spot spot, double low, double high)
+    {
+        _places.Clear();
+        overlaps.AddPlacesAlong(spot.Y, low, high, _places);
+        Spot best = spot;
+        foreach (double x in _places)
+        {
+            float value = overlaps.Value(x, spot.Y, best.Value);
+            if (value < best.Value)
+                best = spot with { X = x, Value = value };
+        }
+        return best;
+    }
+
+    private Spot BestAcross(Overlaps overlaps, Spot spot, double low, double high)
+    {
+        _places.Clear();
+        overlaps.AddPlacesAcross(spot.X, low, high, _places);
+        Spot best = spot;
+        foreach (double y in _places)
+        {
+            float value = overlaps.Value(spot.X, y, best.Value);
+            if (value < best.Value)
+                best = spot with { Y = y, Value = value };
+        }
+        return best;
+    }
+
     /// <summary>Coordinate descent: a step along x, y or both, longer after success, halved after failure.</summary>
-    private Spot Refine(LayState state, int item, Spot spot, float bestSoFar)
+    private Spot Refine(LayState state, int item, Spot spot)
     {
         Overlaps overlaps = _overlaps[spot.Way];
         double step = _tuning.FirstStep * _problem.SizeOf(_problem.Items[item].Ways[overlaps.Way].Shape);
@@ -142,7 +191,6 @@ internal sealed class PiecePlacer
                 step *= 0.5;
             }
         }
-        _ = bestSoFar;
         return spot;
     }
 

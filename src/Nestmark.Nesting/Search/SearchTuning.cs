@@ -22,6 +22,12 @@ internal sealed record SearchTuning
     /// <summary>Ways of an item tried in one placing.</summary>
     public int WaysAtOnce { get; init; } = 4;
 
+    /// <summary>Exact searches along x and y by turns before the steps of a refinement.</summary>
+    public int LineSearches { get; init; } = 4;
+
+    /// <summary>Reach of an exact search to both sides, in sizes of the item.</summary>
+    public double LineReach { get; init; } = 0.5;
+
     /// <summary>First step of a refinement, in sizes of the item.</summary>
     public double FirstStep { get; init; } = 0.05;
 
