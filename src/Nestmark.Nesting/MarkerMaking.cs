@@ -24,7 +24,7 @@ public static class MarkerMaking
         {
             Marker marker = ToMarker(task, lays[i].Problem, lays[i].State);
             if (MarkerVerifier.Violations(task, marker).IsEmpty)
-                return marker;
+                return Snapped(task, marker);
         }
         return InRow(task);
     }
@@ -57,6 +57,18 @@ public static class MarkerMaking
             placements[i] = ToPlacement(task.Demands[i], problem.Items[i].Ways[state.Way[i]].Turn, offset);
         }
         return Closed(task, placements);
+    }
+
+    /// <summary>The marker with every placement moved to the nearest whole step of the task's coordinates, when it is sound and no longer so.</summary>
+    /// <remarks>Brings shapes that fit each other exactly, which the search keeps a few micrometers apart, into contact.</remarks>
+    private static Marker Snapped(LayTask task, Marker marker)
+    {
+        long step = Lattice.StepOf(task);
+        if (step <= 1)
+            return marker;
+        Marker snapped = Closed(task, [.. marker.Placements.Select(placement => placement with { Offset = Lattice.Nearest(placement.Offset, step) })]);
+        bool isBetter = snapped.LayLength <= marker.LayLength && MarkerVerifier.Violations(task, snapped).IsEmpty;
+        return isBetter ? snapped : marker;
     }
 
     /// <summary>Side by side along the lay: the last resort, always sound.</summary>

@@ -85,13 +85,13 @@ public sealed class MarkerMakingTests
         Assert.Throws<ArgumentException>(() => MarkerMaking.Make(task, Tasks.Steps(0)));
     }
 
-    // Eight squares of 50 mm on cloth 100 mm deep need 200 mm by plain arithmetic; the search keeps 3 µm between neighbors.
+    // Eight squares of 49 mm on cloth 100 mm deep need 196 mm by plain arithmetic, and whole steps bring them into contact.
     [Fact]
-    public void Squares_fill_the_cloth()
+    public void Squares_fill_the_cloth_exactly()
     {
-        LayTask task = Tasks.Open(100.1, Tasks.Demands(Tasks.PieceOf("square", Shapes.Of("0 0, 50 0, 50 50, 0 50")), 8, Turn.None));
+        LayTask task = Tasks.Open(100, Tasks.Demands(Tasks.PieceOf("square", Shapes.Of("0 0, 49 0, 49 49, 0 49")), 8, Turn.None));
         Marker marker = MarkerMaking.Make(task, Tasks.Steps(2000));
-        Assert.InRange(marker.LayLength.TotalMillimeters, 200, 200.1);
+        Assert.Equal(196, marker.LayLength.TotalMillimeters);
     }
 
     private static LayTask Sample() => Tasks.Open(200, [
