@@ -83,8 +83,8 @@ public static class Clipping
         List<Polygon> polygons = [];
         for (int i = 0; i < geometry.NumGeometries; i++)
         {
-            if (geometry.GetGeometryN(i) is NetTopologySuite.Geometries.Polygon { IsEmpty: false } part && FromRing(part.ExteriorRing) is [_, ..] outer)
-                polygons.Add(Polygon.WithHoles(outer, part.InteriorRings.Select(FromRing).Where(hole => hole.Count > 0)));
+            if (geometry.GetGeometryN(i) is NetTopologySuite.Geometries.Polygon { IsEmpty: false } part && FromRing(part.ExteriorRing, 1) is [_, ..] outer)
+                polygons.Add(Polygon.WithHoles(outer, part.InteriorRings.Select(ring => FromRing(ring, -1)).Where(hole => hole.Count > 0)));
         }
         return [.. polygons.OrderBy(polygon => polygon.Outer[0]).ThenBy(polygon => polygon.TwiceArea)];
     }
@@ -104,11 +104,15 @@ public static class Clipping
     private static LinearRing ToRing(ImmutableArray<Point> points) =>
         Factory.CreateLinearRing([.. points.Append(points[0]).Select(point => new Coordinate(point.X, point.Y))]);
 
-    private static List<Point> FromRing(LineString ring)
+    /// <summary>The ring from its lowest point in x, then y; <paramref name="winding"/> is 1 for counter-clockwise, -1 for clockwise.</summary>
+    private static List<Point> FromRing(LineString ring, int winding)
     {
         List<Point> points = [.. ring.Coordinates.SkipLast(1).Select(Rounded)];
-        if (Polygon.TwiceSignedArea(points.ToArray()) == 0)
+        int actual = Int128.Sign(Polygon.TwiceSignedArea(points.ToArray()));
+        if (actual == 0)
             return [];
+        if (actual != winding)
+            points.Reverse();
         int first = points.IndexOf(points.Min());
         return [.. points.Skip(first), .. points.Take(first)];
     }

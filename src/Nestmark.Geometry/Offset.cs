@@ -5,8 +5,8 @@ namespace Nestmark.Geometry;
 /// <summary>Grows a polygon by one width all around.</summary>
 public static class Offset
 {
-    /// <summary>How far a corner reaches beyond the width, as a multiple of it.</summary>
-    private const double CornerRatio = 1.1;
+    /// <summary>Where a corner is cut square to its bisector, as a multiple of the distance.</summary>
+    private const double CornerRatio = 1.05;
 
     /// <summary>Micrometers added so that rounding to the grid (0.71) never takes from the clearance.</summary>
     private const double Spare = 1.5;
@@ -14,10 +14,13 @@ public static class Offset
     /// <summary>A polygon that holds every point within <paramref name="distance"/> of the given one, and little more.</summary>
     /// <param name="polygon">Rings must not cross themselves.</param>
     /// <param name="distance">Zero or more; zero gives the polygon back.</param>
-    /// <returns>The grown region. Edges stand off by at most 2.3 micrometers more than asked, corners by at most 10 % more; holes shrink and may close.</returns>
+    /// <returns>
+    /// The grown region. Edges stand off by at most 2.3 micrometers more than asked. A corner's tip reaches 1.11 distances at a right angle,
+    /// 1.45 at a spike. Holes shrink and may close.
+    /// </returns>
     /// <exception cref="ArgumentException">The distance is below zero.</exception>
     /// <remarks>
-    /// Method: NetTopologySuite's buffer with mitred corners; a corner whose tip would pass 1.1 distances is cut square to its bisector there,
+    /// Method: NetTopologySuite's buffer with mitred corners; a corner whose tip would pass 1.05 distances is cut square to its bisector there,
     /// which still holds the full round of the distance.
     /// </remarks>
     public static Polygon Grow(Polygon polygon, Length distance)

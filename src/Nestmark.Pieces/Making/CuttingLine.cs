@@ -57,7 +57,7 @@ internal static class CuttingLine
         if (Polygon.TwiceSignedArea(points) < seamLine.TwiceArea || (plan.Fold is not null && points.Any(point => point.Y < 0)))
             return null;
         Polygon polygon = Polygon.Of(points);
-        return Clipping.IsSimple(polygon) ? polygon : null;
+        return Clipping.IsSimple(polygon) ? WithoutStraightPoints(polygon) : null;
     }
 
     private static Polygon? CleanedUp(List<Vector> ring, Polygon seamLine, LayingPlan plan, ICollection<PieceFault> faults)
@@ -71,10 +71,17 @@ internal static class CuttingLine
             faults.Add(PieceFaults.NoCuttingLine());
             return null;
         }
-        Polygon outside = Polygon.Of(bySize[0].Outer);
+        Polygon outside = WithoutStraightPoints(bySize[0]);
         if (outside.AreaSquareMillimeters - bySize[0].AreaSquareMillimeters > SpeckSquareMillimeters)
             faults.Add(PieceFaults.OpeningClosed());
         return outside;
+    }
+
+    /// <summary>The outer ring without points that it passes exactly straight.</summary>
+    private static Polygon WithoutStraightPoints(Polygon polygon)
+    {
+        ImmutableArray<Point> ring = polygon.Outer;
+        return Polygon.Of(ring.Where((point, i) => Orientation.Of(ring[(i + ring.Length - 1) % ring.Length], point, ring[(i + 1) % ring.Length]) != 0));
     }
 
     private static bool Holds(Polygon part, Polygon seamLine)

@@ -33,9 +33,15 @@ internal static class NotchCarrying
     {
         (Vector place, Vector outward) = OnSeamLine(edge.Points, drawn);
         Point onSeamLine = place.Rounded();
-        if (edge.Width == Length.Zero)
-            return new Notch(name, onSeamLine, onSeamLine);
-        return new Notch(name, onSeamLine, (place + Exit(place, outward, cuttingLine) * outward).Rounded());
+        Vector onCuttingLine = OnCuttingLine(place, outward, new OutlineEdge("", "", [.. cuttingLine.Outer, cuttingLine.Outer[0]]));
+        return new Notch(name, onSeamLine, onCuttingLine.Rounded());
+    }
+
+    /// <summary>Straight out of the seam line; the place itself where it lies on the cutting line, as on a fold or an edge without allowance.</summary>
+    private static Vector OnCuttingLine(Vector place, Vector outward, OutlineEdge cuttingLine)
+    {
+        double distance = cuttingLine.DistanceMicrometers(place) <= RoundingMicrometers ? 0 : Exit(place, outward, cuttingLine.Points);
+        return place + distance * outward;
     }
 
     /// <summary>The nearest point of an edge and the direction square out of it; at a bend inside the edge the middle of both.</summary>
@@ -57,21 +63,19 @@ internal static class NotchCarrying
     private static Vector OutwardOf(ImmutableArray<Point> edge, int index) => (Vector.Of(edge[index + 1]) - Vector.Of(edge[index])).Unit.Right;
 
     /// <summary>How far out the cutting line is first met.</summary>
-    private static double Exit(Vector place, Vector outward, Polygon cuttingLine)
+    private static double Exit(Vector place, Vector outward, ImmutableArray<Point> cuttingLine)
     {
         double nearest = double.PositiveInfinity;
-        ImmutableArray<Point> ring = cuttingLine.Outer;
-        for (int i = 0; i < ring.Length; i++)
+        for (int i = 0; i + 1 < cuttingLine.Length; i++)
         {
-            Vector start = Vector.Of(ring[i]) - place;
-            Vector end = Vector.Of(ring[(i + 1) % ring.Length]) - place;
+            Vector start = Vector.Of(cuttingLine[i]) - place;
+            Vector end = Vector.Of(cuttingLine[i + 1]) - place;
             double startSide = outward.Cross(start);
             double endSide = outward.Cross(end);
             if (startSide > 0 == endSide > 0)
                 continue;
-            double share = startSide / (startSide - endSide);
-            double distance = outward.Dot(start + share * (end - start));
-            if (distance > RoundingMicrometers)
+            double distance = outward.Dot(start + startSide / (startSide - endSide) * (end - start));
+            if (distance > 0)
                 nearest = Math.Min(nearest, distance);
         }
         return double.IsInfinity(nearest) ? 0 : nearest;
