@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NetTopologySuite;
+using NetTopologySuite.Algorithm.Locate;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Geometries.Implementation;
 using NetTopologySuite.Index.IntervalRTree;
@@ -44,6 +45,13 @@ public static class Clipping
 
     /// <summary>Whether every point of <paramref name="inner"/> lies in <paramref name="outer"/>, touching included; exact.</summary>
     public static bool Covers(Polygon outer, Polygon inner) => ToNts(outer).Covers(ToNts(inner));
+
+    /// <summary>Whether every place lies in <paramref name="outer"/>, touching included. Places need not be whole micrometers.</summary>
+    public static bool CoversAll(Polygon outer, IEnumerable<(double XMicrometers, double YMicrometers)> places)
+    {
+        IndexedPointInAreaLocator locator = new(ToNts(outer));
+        return places.All(place => locator.Locate(new Coordinate(place.XMicrometers, place.YMicrometers)) != Location.Exterior);
+    }
 
     /// <summary>Whether no ring of the polygon crosses or touches itself or another; exact.</summary>
     public static bool IsSimple(Polygon polygon) => new IsValidOp(ToNts(polygon)).IsValid;

@@ -8,15 +8,14 @@ internal sealed class AllowanceEdge
     private readonly ImmutableArray<Vector> _seam;
 
     /// <param name="edge">Two points or more, no two neighbors equal.</param>
-    /// <param name="ends">How it ends at both corners.</param>
-    /// <param name="pointLimitRatio">1 or more.</param>
-    public AllowanceEdge(LaidEdge edge, AllowanceEnds ends, double pointLimitRatio)
+    /// <param name="rules">For its bends.</param>
+    public AllowanceEdge(LaidEdge edge, JoinRules rules)
     {
         _seam = [.. edge.Points.Select(Vector.Of)];
         Width = edge.Width.Micrometers;
-        Ends = ends;
+        Ends = edge.Ends;
         Kind = edge.Kind;
-        Inner = [.. Enumerable.Range(1, _seam.Length - 2).SelectMany(i => Bend.Between(_seam[i - 1], _seam[i], _seam[i + 1], Width, pointLimitRatio))];
+        Inner = [.. Enumerable.Range(1, _seam.Length - 2).SelectMany(i => Bend.Between(_seam[i - 1], _seam[i], _seam[i + 1], Width, rules))];
     }
 
     /// <summary>Allowance in micrometers.</summary>

@@ -3,13 +3,13 @@ namespace Nestmark.Pieces.Making;
 /// <summary>The cut edge at a bend inside an edge, where both sides have the same width.</summary>
 internal static class Bend
 {
-    /// <summary>One point where the two offset lines meet; two where a sharp point is cut; three where an inner bend has no room, which the clean-up then cuts away.</summary>
+    /// <summary>One point where the two offset lines meet; two where a sharp point is cut; two or three where an inner bend has no room, which the clean-up then cuts away.</summary>
     /// <param name="before">Seam line point before the bend.</param>
     /// <param name="place">The bend.</param>
     /// <param name="after">Seam line point after the bend.</param>
     /// <param name="width">Zero or more, micrometers.</param>
-    /// <param name="pointLimitRatio">1 or more.</param>
-    public static IEnumerable<Vector> Between(Vector before, Vector place, Vector after, double width, double pointLimitRatio)
+    /// <param name="rules">The point limit, and how to pass a bend without room.</param>
+    public static IEnumerable<Vector> Between(Vector before, Vector place, Vector after, double width, JoinRules rules)
     {
         if (width == 0)
             return [place];
@@ -22,10 +22,14 @@ internal static class Bend
         {
             double setback = width * -sine / (1 + cosine);
             double room = Math.Min((place - before).Norm, (after - place).Norm) / 2;
-            return setback <= room ? [tip] : [place + width * arriving.Right, place, place + width * leaving.Right];
+            return setback <= room ? [tip] : WithoutRoom(place, width * arriving.Right, width * leaving.Right, rules.TightBends);
         }
-        return 2 <= pointLimitRatio * pointLimitRatio * (1 + cosine) ? [tip] : CutPoint(place, arriving, leaving, width, pointLimitRatio);
+        double limit = rules.PointLimitRatio;
+        return 2 <= limit * limit * (1 + cosine) ? [tip] : CutPoint(place, arriving, leaving, width, limit);
     }
+
+    private static IEnumerable<Vector> WithoutRoom(Vector place, Vector toArriving, Vector toLeaving, TightBend tightBends) =>
+        tightBends == TightBend.Straight ? [place + toArriving, place + toLeaving] : [place + toArriving, place, place + toLeaving];
 
     private static IEnumerable<Vector> CutPoint(Vector place, Vector arriving, Vector leaving, double width, double pointLimitRatio)
     {

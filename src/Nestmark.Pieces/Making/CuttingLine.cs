@@ -23,13 +23,21 @@ internal static class CuttingLine
         Polygon seamLine = Polygon.Of(laid.SelectMany(edge => edge.Points.SkipLast(1)));
         if (laid.All(edge => edge.Width == Length.Zero))
             return seamLine;
-        List<Vector> ring = RingOf(laid, plan, faults);
-        return AsItIs(ring, seamLine, plan) ?? CleanedUp(ring, seamLine, plan, faults);
+        List<PieceFault> notes = [];
+        List<Vector> ring = RingOf(laid, plan, TightBend.Straight, notes);
+        Polygon? asItIs = AsItIs(ring, seamLine, plan);
+        notes.ForEach(faults.Add);
+        if (asItIs is not null)
+            return asItIs;
+        ImmutableArray<Polygon> parts = CleanedUp(ring, plan);
+        if (parts.Length == 0 || !AllowanceCheck.IsKept(laid, plan, parts[0]))
+            parts = CleanedUp(RingOf(laid, plan, TightBend.ThroughSeamLine, notes), plan);
+        return OutsideOf(parts, seamLine, faults);
     }
 
-    private static List<Vector> RingOf(ImmutableArray<LaidEdge> laid, LayingPlan plan, ICollection<PieceFault> faults)
+    private static List<Vector> RingOf(ImmutableArray<LaidEdge> laid, LayingPlan plan, TightBend tightBends, List<PieceFault> notes)
     {
-        ImmutableArray<AllowanceEdge> edges = [.. laid.Select(edge => new AllowanceEdge(edge, EndsOf(edge, plan), plan.PointLimitRatio))];
+        ImmutableArray<AllowanceEdge> edges = [.. laid.Select(edge => new AllowanceEdge(edge, new JoinRules(plan.PointLimitRatio, tightBends)))];
         ImmutableArray<AllowanceSide> starts = [.. edges.Select(edge => edge.AtStart())];
         ImmutableArray<AllowanceSide> ends = [.. edges.Select(edge => edge.AtEnd())];
         List<CornerJoin> joins = [];
@@ -37,7 +45,7 @@ internal static class CuttingLine
         {
             joins.Add(CornerJoin.Between(ends[(i + edges.Length - 1) % edges.Length], starts[i], plan.PointLimitRatio));
             if (joins[i].Outcome == JoinOutcome.MitredInstead)
-                faults.Add(PieceFaults.EndMitredInstead(plan.IsTurnedOver ? laid[i].To : laid[i].From));
+                notes.Add(PieceFaults.EndMitredInstead(plan.IsTurnedOver ? laid[i].To : laid[i].From));
         }
         List<Vector> ring = [];
         for (int i = 0; i < edges.Length; i++)
@@ -47,8 +55,6 @@ internal static class CuttingLine
         }
         return ring;
     }
-
-    private static AllowanceEnds EndsOf(LaidEdge edge, LayingPlan plan) => plan.Widths.Single(width => width.From == edge.From).Ends;
 
     /// <summary>The rounded ring itself where it does not cross itself: no point of it is moved.</summary>
     private static Polygon? AsItIs(List<Vector> ring, Polygon seamLine, LayingPlan plan)
@@ -60,19 +66,24 @@ internal static class CuttingLine
         return Clipping.IsSimple(polygon) ? WithoutStraightPoints(polygon) : null;
     }
 
-    private static Polygon? CleanedUp(List<Vector> ring, Polygon seamLine, LayingPlan plan, ICollection<PieceFault> faults)
+    /// <summary>What the ring encloses, on the piece's side of the fold; the largest part first.</summary>
+    private static ImmutableArray<Polygon> CleanedUp(List<Vector> ring, LayingPlan plan)
     {
         IEnumerable<Polygon> parts = Clipping.PositiveWinding([.. ring.Select(place => (place.X, place.Y))]);
         if (plan.Fold is not null)
             parts = parts.SelectMany(part => Clipping.AboveXAxis(part));
-        ImmutableArray<Polygon> bySize = [.. parts.OrderByDescending(part => part.TwiceArea)];
-        if (bySize.IsEmpty || bySize.Skip(1).Any(part => part.AreaSquareMillimeters > SpeckSquareMillimeters) || !Holds(bySize[0], seamLine))
+        return [.. parts.OrderByDescending(part => part.TwiceArea)];
+    }
+
+    private static Polygon? OutsideOf(ImmutableArray<Polygon> parts, Polygon seamLine, ICollection<PieceFault> faults)
+    {
+        if (parts.IsEmpty || parts.Skip(1).Any(part => part.AreaSquareMillimeters > SpeckSquareMillimeters) || !Holds(parts[0], seamLine))
         {
             faults.Add(PieceFaults.NoCuttingLine());
             return null;
         }
-        Polygon outside = WithoutStraightPoints(bySize[0]);
-        if (outside.AreaSquareMillimeters - bySize[0].AreaSquareMillimeters > SpeckSquareMillimeters)
+        Polygon outside = WithoutStraightPoints(parts[0]);
+        if (outside.AreaSquareMillimeters - parts[0].AreaSquareMillimeters > SpeckSquareMillimeters)
             faults.Add(PieceFaults.OpeningClosed());
         return outside;
     }

@@ -46,7 +46,12 @@ internal sealed record LaidOutline(PieceFrame Frame, ImmutableArray<LaidEdge> Ed
     {
         OutlineEdge? fold = plan.Fold is int index ? outline.Edges[index] : null;
         ImmutableArray<LaidEdge> edges = [.. outline.Edges.Select((edge, i) => new LaidEdge(
-            edge.From, edge.To, Turned(edge == fold ? [edge.Points[0], edge.Points[^1]] : edge.Points), plan.Widths[i].Width, edge == fold ? EdgeKind.Fold : EdgeKind.Cut))];
+            edge.From,
+            edge.To,
+            Turned(i == plan.Fold ? [edge.Points[0], edge.Points[^1]] : edge.Points),
+            plan.Widths[i].Width,
+            plan.Widths[i].Ends,
+            i == plan.Fold ? EdgeKind.Fold : EdgeKind.Cut))];
         return plan.IsTurnedOver ? [.. edges.Reverse()] : edges;
 
         ImmutableArray<Point> Turned(ImmutableArray<Point> points)
