@@ -23,6 +23,9 @@ internal static class JobFaults
             ? $"Did you mean {nearest}?"
             : $"Known keys: {string.Join(", ", known)}.");
 
+    public static Fault SplitByComma(string key) => new(
+        $"Found \"{QuantityFaults.Shown(key)}\" after a comma; inside braces a comma starts the next key.", "Write decimals with a point, as 1.5 cm.");
+
     public static Fault UnknownWord(string word, IReadOnlyList<string> expected) =>
         new($"Found \"{QuantityFaults.Shown(word)}\"; expected {string.Join(", ", expected)}.", Spelling.Nearest(word, expected) is string nearest
             ? $"Did you mean {nearest}?"

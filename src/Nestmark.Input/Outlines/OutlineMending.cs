@@ -81,9 +81,8 @@ internal static class OutlineMending
             if (loops == MostLoops || CutOff(vertices, flaws[0]) is not ImmutableArray<OutlineVertex> shorter)
             {
                 string places = string.Join("; ", flaws.Select(flaw => placeOf(flaw.Place)).Distinct());
-                return TwiceArea(vertices) < 2e6
-                    ? Refuse(findings, OutlineFaults.TooFewPoints())
-                    : Refuse(findings, OutlineFaults.CrossesItself(places));
+                bool isFlat = TwiceArea(vertices) < 2e6 && flaws.All(flaw => flaw.Kind != RingFlawKind.Crossing);
+                return Refuse(findings, isFlat ? OutlineFaults.TooFewPoints() : OutlineFaults.CrossesItself(places));
             }
             findings.Add(new Finding(Severity.Note, OutlineFaults.LoopCutOff(placeOf(flaws[0].Place))));
             vertices = RingCleaning.Clean(shorter).Vertices;

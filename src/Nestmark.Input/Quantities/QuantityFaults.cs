@@ -55,9 +55,12 @@ internal static class QuantityFaults
         new($"Found \"{Shown(text)}\"; expected a number from 1 to 20.", "Write how many allowances long a corner point may be, as 2.5.");
 
     /// <summary>The user's text, kept short and free of control characters.</summary>
-    public static string Shown(string text)
+    public static string Shown(string text) => Shown(text, 40);
+
+    /// <summary>The same, cut after so many characters.</summary>
+    public static string Shown(string text, int longest)
     {
-        string safe = new([.. text.Select(character => char.IsControl(character) ? ' ' : character)]);
-        return safe.Length > 40 ? safe[..40] + "…" : safe;
+        string safe = new([.. text.Select(character => char.IsControl(character) || char.IsSurrogate(character) ? ' ' : character)]);
+        return safe.Length > longest ? safe[..longest] + "…" : safe;
     }
 }

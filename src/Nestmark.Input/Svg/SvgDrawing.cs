@@ -12,13 +12,14 @@ internal sealed class SvgDrawing
     private readonly AffineMap _toMillimeters;
     private readonly Dictionary<string, XElement> _byId;
     private readonly List<string> _ids;
+    private readonly Dictionary<string, XElement> _doubled;
 
     private SvgDrawing(XElement root, AffineMap toMillimeters, SvgProblems problems)
     {
         Root = root;
         _problems = problems;
         _toMillimeters = toMillimeters;
-        (_byId, _ids) = Ids(root, problems);
+        (_byId, _ids, _doubled) = Ids(root);
     }
 
     /// <summary>The svg element.</summary>
@@ -50,13 +51,19 @@ internal sealed class SvgDrawing
     public DrawnPiece? Piece(string id)
     {
         XElement element = _byId[id];
+        if (_doubled.TryGetValue(id, out XElement? second))
+        {
+            _problems.Error(second, "#" + id, SvgFaults.DoubleId(id, ((IXmlLineInfo)element).LineNumber));
+            return null;
+        }
         SvgWalk walk = new(this, "#" + id, _problems);
         AffineMap flip = AffineMap.Scale(1, -1).After(_toMillimeters);
         return walk.ShapesOf(element, flip) is List<SvgShape> shapes ? new SvgPieceMaking(element, "#" + id, _problems).Make(shapes) : null;
     }
 
-    private static (Dictionary<string, XElement> ById, List<string> Ids) Ids(XElement root, SvgProblems problems)
+    private static (Dictionary<string, XElement> ById, List<string> Ids, Dictionary<string, XElement> Doubled) Ids(XElement root)
     {
+        Dictionary<string, XElement> doubled = new(StringComparer.Ordinal);
         Dictionary<string, XElement> byId = new(StringComparer.Ordinal);
         List<string> ids = [];
         foreach (XElement element in root.DescendantsAndSelf())
@@ -66,10 +73,10 @@ internal sealed class SvgDrawing
             string name = element.Name.LocalName;
             bool isPiece = SvgShapes.IsShape(name) || name is "g" or "use" or "symbol" or "svg";
             if (!byId.TryAdd(id, element))
-                problems.Error(element, "#" + id, SvgFaults.DoubleId(id, ((IXmlLineInfo)byId[id]).LineNumber));
+                doubled.TryAdd(id, element);
             else if (isPiece && element != root && SvgRoles.Of(element) == SvgRole.None)
                 ids.Add(id);
         }
-        return (byId, ids);
+        return (byId, ids, doubled);
     }
 }

@@ -8,7 +8,7 @@ internal static class SvgFaults
 {
     private const string SetSize = "Give the svg element width and height in mm and a viewBox, as width=\"400mm\" height=\"300mm\" viewBox=\"0 0 400 300\".";
 
-    public static Fault NotXml(string what) => new($"The drawing is not readable as XML: {QuantityFaults.Shown(what)}.", "Save it again from the drawing program.");
+    public static Fault NotXml(string what) => new($"The drawing is not readable as XML: {QuantityFaults.Shown(what, 120)}.", "Save it again from the drawing program.");
 
     public static Fault EntityBomb() => new("The drawing's entities unfold to more than 100,000 characters.", "Save it again without entities in its DOCTYPE.");
 

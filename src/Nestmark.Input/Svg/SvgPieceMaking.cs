@@ -39,8 +39,10 @@ internal sealed class SvgPieceMaking(XElement piece, string item, SvgProblems pr
     }
 
     /// <summary>A place in words: millimeters from the drawing's top left, as editors show it.</summary>
-    internal static string PlaceText(Point point) => string.Create(
-        CultureInfo.InvariantCulture, $"{point.XMillimeters:0.0}, {-point.YMillimeters:0.0} mm from the drawing's top left");
+    internal static string PlaceText(Point point) => NumbersText(point) + " mm from the drawing's top left";
+
+    private static string NumbersText(Point point) =>
+        string.Create(CultureInfo.InvariantCulture, $"{point.XMillimeters:0.0}, {-point.YMillimeters:0.0}");
 
     private static IEnumerable<SvgShape> Of(List<SvgShape> shapes, SvgRole role) => shapes.Where(shape => shape.Role == role);
 
@@ -69,7 +71,7 @@ internal sealed class SvgPieceMaking(XElement piece, string item, SvgProblems pr
             return Fail(shapes.Count == 1 ? about : piece, Several(shapes, runs));
         SubPath run = runs[0];
         if (!IsNearlyClosed(run))
-            return Fail(about, SvgFaults.OpenOutline(run.GapMillimeters, PlaceText(run.Start.Rounded()), PlaceText(run.End.Rounded())));
+            return Fail(about, SvgFaults.OpenOutline(run.GapMillimeters, NumbersText(run.Start.Rounded()), PlaceText(run.End.Rounded())));
         return Mended(about, run);
     }
 
@@ -136,12 +138,12 @@ internal sealed class SvgPieceMaking(XElement piece, string item, SvgProblems pr
         if (found.Count == 0)
             return null;
         if (found.Count > 1)
-            Fail(found[1].Element, SvgFaults.SecondOne(SvgRoles.WordOf(role)));
+            Fail(found[1].Element, SvgFaults.SecondOne(SvgRoles.NameOf(role)));
         SubPath run = found[0].SubPaths[0];
         (Point start, Point end) = (run.Start.Rounded(), run.End.Rounded());
         if (start.DistanceTo(end) >= CornerReach)
             return new Segment(start, end);
-        Fail(found[0].Element, SvgFaults.NotALine(SvgRoles.WordOf(role)));
+        Fail(found[0].Element, SvgFaults.NotALine(SvgRoles.NameOf(role)));
         return null;
     }
 

@@ -23,8 +23,13 @@ internal static class SvgRoles
         return OfId(element.Attribute("id")?.Value ?? "");
     }
 
-    /// <summary>The word for a role.</summary>
-    public static string WordOf(SvgRole role) => Words.First(pair => pair.Role == role).Word;
+    /// <summary>What people call a shape of this role.</summary>
+    public static string NameOf(SvgRole role) => role switch
+    {
+        SvgRole.Grain => "grainline",
+        SvgRole.Fold => "fold line",
+        _ => Words.First(pair => pair.Role == role).Word,
+    };
 
     /// <summary>Ids speak as "notch", "notch3", "notch-3" or "notch_a".</summary>
     private static SvgRole OfId(string id)

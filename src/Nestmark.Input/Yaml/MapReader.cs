@@ -68,7 +68,12 @@ internal sealed class MapReader
         foreach (MapEntry entry in Map.Entries)
         {
             if (!_known.Contains(entry.Key.Text))
-                Context.Error(entry.Key, PathOf(entry.Key.Text), JobFaults.UnknownKey(entry.Key.Text, [.. _known.Order(StringComparer.Ordinal)]));
+                Context.Error(entry.Key, PathOf(entry.Key.Text), FaultOf(entry));
         }
     }
+
+    /// <summary>Inside braces a decimal comma splits a length in two: { seam: 1,5 cm } has a key "5 cm" without a value.</summary>
+    private Fault FaultOf(MapEntry entry) => entry is { Key.Text: [>= '0' and <= '9', ..], Value: TextNode { Text: "" } }
+        ? JobFaults.SplitByComma(entry.Key.Text)
+        : JobFaults.UnknownKey(entry.Key.Text, [.. _known.Order(StringComparer.Ordinal)]);
 }

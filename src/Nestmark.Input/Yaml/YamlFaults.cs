@@ -14,7 +14,7 @@ internal static class YamlFaults
     public static Fault Tab() => new("Found a tab at the start of the line; YAML indents with spaces.", "Replace the tab by spaces.");
 
     public static Fault Syntax(string what) =>
-        new($"The file cannot be read here: {QuantityFaults.Shown(what)}.", "Check the indentation, brackets, quotes and colons on this line and the one before.");
+        new($"The file cannot be read here: {QuantityFaults.Shown(what, 120)}.", "Check the indentation, brackets, quotes and colons on this line and the one before.");
 
     public static Fault Alias(string name) =>
         new($"Found the alias *{QuantityFaults.Shown(name)}; aliases are not used in job files.", "Write the value out.");

@@ -14,6 +14,8 @@ internal sealed class YamlTree
 
     private readonly string _file;
     private readonly ProblemList _problems;
+    private readonly HashSet<string> _aliases = new(StringComparer.Ordinal);
+    private readonly Scanner _scanner;
     private readonly Parser _parser;
     private int _nodes;
 
@@ -21,7 +23,8 @@ internal sealed class YamlTree
     {
         _file = file;
         _problems = problems;
-        _parser = new Parser(new StringReader(text));
+        _scanner = new Scanner(new StringReader(text));
+        _parser = new Parser(_scanner);
     }
 
     /// <summary>The root map, or <c>null</c> when the file has none; problems go to the list.</summary>
@@ -78,6 +81,13 @@ internal sealed class YamlTree
             }
             return AsMap(root);
         }
+        catch (InvalidOperationException)
+        {
+            // The scanner ends this way at some unclosed braces and brackets.
+            Mark mark = _scanner.CurrentPosition;
+            _problems.Add(Severity.Error, new Place(_file, Number(mark.Line), Number(mark.Column), ""), YamlFaults.Syntax("a brace, bracket or quote is not closed"));
+            return null;
+        }
         catch (YamlException trouble)
         {
             string what = trouble.InnerException?.Message ?? trouble.Message;
@@ -106,12 +116,20 @@ internal sealed class YamlTree
         if (here is NodeEvent { Tag.IsEmpty: false } tagged && tagged is not Scalar { IsQuotedImplicit: true })
             Error(here, YamlFaults.Tag(tagged.Tag.Value));
         if (here is AnchorAlias alias)
-            return Broken(here, YamlFaults.Alias(alias.Value.Value));
+            return AliasHere(alias);
         if (here is Scalar scalar)
             return new TextNode(scalar.Value, Number(here.Start.Line), Number(here.Start.Column));
         if (depth == DeepestNesting || _nodes > MostNodes)
             return Skipped(here);
         return here is MappingStart ? Map(here, depth) : List(here, depth);
+    }
+
+    /// <summary>Each alias is reported where it first stands; the rest would only repeat it.</summary>
+    private BrokenNode AliasHere(AnchorAlias alias)
+    {
+        if (_aliases.Add(alias.Value.Value))
+            Error(alias, YamlFaults.Alias(alias.Value.Value));
+        return new BrokenNode(Number(alias.Start.Line), Number(alias.Start.Column));
     }
 
     private ListNode List(ParsingEvent start, int depth)
