@@ -161,8 +161,11 @@ internal sealed class SvgPieceMaking(XElement piece, string item, SvgProblems pr
         return OutlineDistance.Nearest(outline, start).Distance <= OutlineDistance.Nearest(outline, end).Distance ? start : end;
     }
 
+    /// <summary>The center of a circle, else the middle of the smallest upright box.</summary>
     private static Point Middle(SvgShape shape)
     {
+        if (shape.SubPaths is [{ Segments: [ArcSegment arc] }])
+            return arc.Center.Rounded();
         Box box = Box.Around([.. shape.SubPaths.SelectMany(run => Flattening.Open(run.Segments))]);
         return new Point((box.MinX + box.MaxX) / 2, (box.MinY + box.MaxY) / 2);
     }

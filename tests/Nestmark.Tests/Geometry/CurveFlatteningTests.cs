@@ -13,6 +13,9 @@ public sealed class CurveFlatteningTests
 {
     private const double RoundingMillimeters = 0.001;
 
+    /// <summary>800 samples of a circle of 1 m stand this far outside the chords between them: r(1 - cos(180°/800)).</summary>
+    private const double SampleSagittaMillimeters = 0.0078;
+
     private static readonly Gen<CurvePoint> Points = Gen.Select(Gen.Double[-300, 300], Gen.Double[-300, 300], (x, y) => new CurvePoint(x, y));
 
     [Theory]
@@ -82,7 +85,7 @@ public sealed class CurveFlatteningTests
                 new StraightSegment(second, second + across * 2),
                 new StraightSegment(second + across * 2, first + across * 2),
             ]);
-        }, seed: "0000KOIPe036", iter: 60, threads: 1);
+        }, seed: "0000KOIPe036", iter: 25, threads: 1);
 
     [Fact]
     public void Random_open_cubics_stay_within_the_tolerance() =>
@@ -92,7 +95,7 @@ public sealed class CurveFlatteningTests
             LineString line = Line(Flattening.Open([cubic]));
             for (int i = 0; i <= 400; i++)
                 Assert.InRange(line.Distance(At(cubic.PointAt(i / 400.0))), 0, Flattening.ToleranceMillimeters);
-        }, seed: "0000KOIPe036", iter: 60, threads: 1);
+        }, seed: "0000KOIPe036", iter: 25, threads: 1);
 
     [Fact]
     public void Cusp_and_collapsed_controls_are_flattened_without_trouble()
@@ -130,10 +133,10 @@ public sealed class CurveFlatteningTests
 
     private static void CheckNoVertexIsFar(IReadOnlyList<CurveSegment> path, ImmutableArray<OutlineVertex> vertices)
     {
-        CurvePoint[] samples = [.. path.SelectMany(segment => Enumerable.Range(0, 1501).Select(i => segment.PointAt(i / 1500.0)))];
+        CurvePoint[] samples = [.. path.SelectMany(segment => Enumerable.Range(0, 801).Select(i => segment.PointAt(i / 800.0)))];
         LineString exact = new([.. samples.Append(samples[0]).Select(sample => At(sample).Coordinate)]);
         foreach (OutlineVertex vertex in vertices)
-            Assert.InRange(exact.Distance(At(new(vertex.Point.XMillimeters, vertex.Point.YMillimeters))), 0, Flattening.ToleranceMillimeters + RoundingMillimeters);
+            Assert.InRange(exact.Distance(At(new(vertex.Point.XMillimeters, vertex.Point.YMillimeters))), 0, Flattening.ToleranceMillimeters + RoundingMillimeters + SampleSagittaMillimeters);
     }
 
     private static LineString Line(ImmutableArray<Point> points) =>
