@@ -1,0 +1,9 @@
+using Nestmark.Pieces;
+
+namespace Nestmark.Input;
+
+/// <summary>A piece in one size as the file describes it.</summary>
+/// <param name="Draft">Its description.</param>
+/// <param name="Cloth">The cloth it names; empty takes the first.</param>
+/// <param name="Keys">Where its keys stand.</param>
+internal sealed record DraftedPiece(PieceDraft Draft, string Cloth, PieceKeys Keys);

@@ -1,0 +1,19 @@
+using System.Collections.Immutable;
+using Nestmark.Geometry;
+using Nestmark.Pieces;
+
+namespace Nestmark.Input.Outlines;
+
+/// <summary>What a drawing or the job file says about the shape of a piece; y up, whole micrometers, outline simple.</summary>
+internal sealed record DrawnPiece(ImmutableArray<OutlineVertex> Outline)
+{
+    public Segment? Grainline { get; init; }
+
+    public Segment? FoldLine { get; init; }
+
+    public ImmutableArray<PieceMark> Notches { get; init; } = [];
+
+    public ImmutableArray<PieceLine> Lines { get; init; } = [];
+
+    public ImmutableArray<PieceMark> Marks { get; init; } = [];
+}

@@ -1,0 +1,82 @@
+using System.Xml;
+using System.Xml.Linq;
+using Nestmark.Geometry.Curves;
+using Nestmark.Input.Outlines;
+
+namespace Nestmark.Input.Svg;
+
+/// <summary>A loaded drawing at true size; gives pieces by id.</summary>
+internal sealed class SvgDrawing
+{
+    private readonly SvgProblems _problems;
+    private readonly AffineMap _toMillimeters;
+    private readonly Dictionary<string, XElement> _byId;
+    private readonly List<string> _ids;
+    private readonly Dictionary<string, XElement> _doubled;
+
+    private SvgDrawing(XElement root, AffineMap toMillimeters, SvgProblems problems)
+    {
+        Root = root;
+        _problems = problems;
+        _toMillimeters = toMillimeters;
+        (_byId, _ids, _doubled) = Ids(root);
+    }
+
+    /// <summary>The svg element.</summary>
+    public XElement Root { get; }
+
+    /// <summary>The elements with an id; the first of several.</summary>
+    public IReadOnlyDictionary<string, XElement> ById => _byId;
+
+    /// <summary>The drawing, or <c>null</c> after a problem that spoils all of it.</summary>
+    public static SvgDrawing? Load(ReadOnlyMemory<byte> bytes, SvgProblems problems)
+    {
+        if (SvgLoading.Load(bytes, problems) is not XElement root)
+            return null;
+        Fault? styles = root.Descendants().Where(element => element.Name.LocalName == "style")
+            .Select(sheet => SvgStyles.FaultOfSheet(sheet.Value)).FirstOrDefault(fault => fault is not null);
+        Reading<AffineMap> scale = SvgScale.Of(root);
+        foreach (Fault? fault in (Fault?[])[styles, scale.Fault])
+        {
+            if (fault is not null)
+                problems.Error(root, "", fault);
+        }
+        return styles is null && scale.Fault is null ? new SvgDrawing(root, scale.Value, problems) : null;
+    }
+
+    /// <summary>The ids that can be pieces: groups and shapes, in the order of the file.</summary>
+    public IReadOnlyList<string> Ids() => _ids;
+
+    /// <summary>The piece with an id, or <c>null</c> after problems. The id must be there.</summary>
+    public DrawnPiece? Piece(string id)
+    {
+        XElement element = _byId[id];
+        if (_doubled.TryGetValue(id, out XElement? second))
+        {
+            _problems.Error(second, "#" + id, SvgFaults.DoubleId(id, ((IXmlLineInfo)element).LineNumber));
+            return null;
+        }
+        SvgWalk walk = new(this, "#" + id, _problems);
+        AffineMap flip = AffineMap.Scale(1, -1).After(_toMillimeters);
+        return walk.ShapesOf(element, flip) is List<SvgShape> shapes ? new SvgPieceMaking(element, "#" + id, _problems).Make(shapes) : null;
+    }
+
+    private static (Dictionary<string, XElement> ById, List<string> Ids, Dictionary<string, XElement> Doubled) Ids(XElement root)
+    {
+        Dictionary<string, XElement> doubled = new(StringComparer.Ordinal);
+        Dictionary<string, XElement> byId = new(StringComparer.Ordinal);
+        List<string> ids = [];
+        foreach (XElement element in root.DescendantsAndSelf())
+        {
+            if (element.Attribute("id")?.Value is not string id)
+                continue;
+            string name = element.Name.LocalName;
+            bool isPiece = SvgShapes.IsShape(name) || name is "g" or "use" or "symbol" or "svg";
+            if (!byId.TryAdd(id, element))
+                doubled.TryAdd(id, element);
+            else if (isPiece && element != root && SvgRoles.Of(element) == SvgRole.None)
+                ids.Add(id);
+        }
+        return (byId, ids, doubled);
+    }
+}

@@ -1,0 +1,126 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json.Nodes;
+using Json.Schema;
+using Nestmark.Input;
+using Nestmark.Input.Yaml;
+using Nestmark.Yardage;
+
+namespace Nestmark.Tests.Input;
+
+/// <summary>The published schema and the reader agree; JsonSchema.Net judges, the reader's own YAML tree feeds it.</summary>
+public sealed class JobSchemaTests
+{
+    private static readonly JsonSchema Schema = JsonSchema.FromText(JobSchema.Text);
+
+    [Theory]
+    [InlineData("harbour-smock/job.yaml")]
+    [InlineData("harbour-smock/job-open.yaml")]
+    [InlineData("small-apron/job.yaml")]
+    public void Demo_jobs_are_valid(string name)
+    {
+        string path = Fixtures.PathOf(name);
+        Assert.True(IsValid(File.ReadAllText(path)));
+        JobReading reading = JobReader.Read(path, new DiskFiles());
+        Assert.Empty(reading.Problems);
+        Assert.NotNull(reading.Job);
+    }
+
+    [Theory]
+    [InlineData("pieces: { a: { circle: 20 cm, cut: 2 } }")]
+    [InlineData("pieces: { a: { circle: 1 ½ ft, cut: 1 on the fold, fold: A-B } }")]
+    [InlineData("pieces: { a: { polygon: [[0, -1], [3 cm, 0], [2, 2 1/2]], cut: 2 pairs, point_limit: 3, line: cut } }")]
+    [InlineData("cloths: { b: { width: 1 1/2 yd, nap: by size, shrinkage: 0 %, tilt: 2.5 deg, buy: { price: 9 EUR per 50 cm } } }")]
+    [InlineData("seam: 0")]
+    [InlineData("sizes: { '38': 3, XL/2: 1 }")]
+    public void Good_snippets_are_valid(string snippet) => Assert.True(IsValid(Whole(snippet)));
+
+    [Theory]
+    [InlineData("color: red")]
+    [InlineData("seam: -1")]
+    [InlineData("seam: 1,5 cm")]
+    [InlineData("seam: 1 furlong")]
+    [InlineData("seam: 1/0 in")]
+    [InlineData("seam: [1]")]
+    [InlineData("sizes: { M: 0 }")]
+    [InlineData("sizes: { M: many }")]
+    [InlineData("sizes: {}")]
+    [InlineData("pieces: {}")]
+    [InlineData("pieces: { a: { cut: 2 } }")]
+    [InlineData("pieces: { a: { circle: 20 } }")]
+    [InlineData("pieces: { a: { circle: 0, cut: 2 } }")]
+    [InlineData("pieces: { a: { circle: 0.0 cm, cut: 2 } }")]
+    [InlineData("pieces: { a: { circle: 20, rectangle: 1 x 2, cut: 2 } }")]
+    [InlineData("pieces: { a: { rectangle: 16, cut: 2 } }")]
+    [InlineData("pieces: { a: { polygon: [[0, 0], [1, 1]], cut: 2 } }")]
+    [InlineData("pieces: { a: { polygon: [[0, 0, 0], [1, 1, 1], [2, 0, 0]], cut: 2 } }")]
+    [InlineData("pieces: { a: { outline: a.svg, cut: 2 } }")]
+    [InlineData("pieces: { a: { outline: a.png#b, cut: 2 } }")]
+    [InlineData("pieces: { a: { circle: 20, cut: 0 } }")]
+    [InlineData("pieces: { a: { circle: 20, cut: 1 pear } }")]
+    [InlineData("pieces: { a: { circle: 20, cut: 2, grain: sideways } }")]
+    [InlineData("pieces: { a: { circle: 20, cut: 2, ends: round } }")]
+    [InlineData("pieces: { a: { circle: 20, cut: 2, line: middle } }")]
+    [InlineData("pieces: { a: { circle: 20, cut: 2, tilt: 2 } }")]
+    [InlineData("pieces: { a: { circle: 20, cut: 2, point_limit: 0.5 } }")]
+    [InlineData("pieces: { a: { circle: 20, cut: 2, fold: left } }")]
+    [InlineData("pieces: { a: { rectangle: 9 x 9, cut: 2, edges: { left: 4 } } }")]
+    [InlineData("pieces: { a: { rectangle: 9 x 9, cut: 2, edges: { A-B: { ends: mitred } } } }")]
+    [InlineData("pieces: { a: { rectangle: 9 x 9, cut: 2, edges: { A-B: { width: 4, depth: 2 } } } }")]
+    [InlineData("cloths: { b: {} }")]
+    [InlineData("cloths: {}")]
+    [InlineData("cloths: { b: { width: 0 } }")]
+    [InlineData("cloths: { b: { width: wide } }")]
+    [InlineData("cloths: { b: { width: 1e400 } }")]
+    [InlineData("cloths: { b: { width: .nan } }")]
+    [InlineData("cloths: { b: { width: 140, lay: crosswise } }")]
+    [InlineData("cloths: { b: { width: 140, nap: both } }")]
+    [InlineData("cloths: { b: { width: 140, shrinkage: 5 } }")]
+    [InlineData("cloths: { b: { width: 140, shrinkage: 60 % } }")]
+    [InlineData("cloths: { b: { width: 140, shrinkage: { depth: 5 % } } }")]
+    [InlineData("cloths: { b: { width: 140, buy: { price: 18.50 } } }")]
+    [InlineData("cloths: { b: { width: 140, buy: { stp: 10 cm } } }")]
+    [InlineData("cloths: { 'b*': { width: 140 } }")]
+    [InlineData("alter: []")]
+    [InlineData("nestmark: 2")]
+    [InlineData("units: ft")]
+    public void Bad_snippets_are_refused_by_both(string snippet)
+    {
+        Assert.False(IsValid(Whole(snippet)));
+        Assert.Contains(Jobs.Read(Whole(snippet)).Problems, problem => problem.Severity == Severity.Error);
+    }
+
+    [Fact]
+    public void Every_key_has_a_title_or_a_reference_and_a_description_somewhere()
+    {
+        JsonObject definitions = JsonNode.Parse(JobSchema.Text)!["$defs"]!.AsObject();
+        foreach (string kind in (string[])["piece", "cloth"])
+        {
+            foreach ((string key, JsonNode? value) in definitions[kind]!["properties"]!.AsObject())
+                Assert.True(value!["title"] is not null || value["$ref"] is not null, key);
+        }
+    }
+
+    /// <summary>A whole job around some keys, which replace the usual ones.</summary>
+    private static string Whole(string snippet)
+    {
+        string key = snippet[..snippet.IndexOf(':', StringComparison.Ordinal)];
+        string[] usual = ["nestmark: 1", "title: Test", "units: cm", "pieces: { p: { rectangle: 16 x 18, cut: 1 pair } }", "cloths: { c: { width: 140 } }"];
+        return string.Join('\n', usual.Where(line => !line.StartsWith(key + ":", StringComparison.Ordinal)).Append(snippet)) + "\n";
+    }
+
+    private static bool IsValid(string yaml)
+    {
+        MapNode map = YamlTree.Read(Encoding.UTF8.GetBytes(yaml), "job.yaml", new ProblemList())!;
+        return Schema.Evaluate(System.Text.Json.JsonSerializer.SerializeToElement(Json(map))).IsValid;
+    }
+
+    private static JsonNode? Json(JobNode node) => node switch
+    {
+        MapNode map => new JsonObject(map.Entries.Select(entry => KeyValuePair.Create(entry.Key.Text, Json(entry.Value)))),
+        ListNode list => new JsonArray([.. list.Items.Select(Json)]),
+        TextNode text when decimal.TryParse(text.Text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal number) => JsonValue.Create(number),
+        TextNode text => JsonValue.Create(text.Text),
+        _ => null,
+    };
+}
