@@ -12,6 +12,7 @@ internal sealed class LabelRoom
     private readonly Area _region;
     private readonly (Spot Start, Spot End)[] _edges;
     private readonly (Spot Start, Spot End)[] _blocked;
+    private readonly Spot[] _deepSpots;
 
     /// <summary>The room.</summary>
     /// <param name="rings">Outer ring and holes.</param>
@@ -22,32 +23,35 @@ internal sealed class LabelRoom
         _region = region.Common(Area.Around(rings[0]));
         _edges = [.. rings.SelectMany(EdgesOf)];
         _blocked = [.. _edges.Concat(obstacles).Where(edge => Area.Around([edge.Start, edge.End]).Touches(_region))];
+        _deepSpots = [.. DeepSpots().Take(Tries)];
     }
 
     /// <summary>The best place for a block: as large as may be, upright before turned, deep inside.</summary>
     /// <param name="block">What is to be placed.</param>
     /// <param name="smallestRatio">Smallest scale to try, at most 1.</param>
     /// <returns>The place, or <c>null</c> where even the smallest does not fit.</returns>
-    public LabelPlace? PlaceFor(TextBlock block, double smallestRatio)
+    public LabelPlace? PlaceFor(TextBlock block, double smallestRatio) => PlaceFor(block, smallestRatio, LabelTurn.Upright, LabelTurn.Quarter);
+
+    /// <summary>The best place for a block that may lie in some ways only; the first way is tried first at each scale.</summary>
+    public LabelPlace? PlaceFor(TextBlock block, double smallestRatio, params ReadOnlySpan<LabelTurn> turns)
     {
-        if (_region.WidthMillimeters <= 0 || _region.HeightMillimeters <= 0)
-            return null;
-        Spot[] spots = [.. DeepSpots().Take(Tries)];
-        foreach (double scale in Scales.Where(scale => scale >= smallestRatio))
+        foreach (double scale in Scales)
         {
+            if (scale < smallestRatio)
+                break;
             TextBlock scaled = block.Scaled(scale);
-            foreach (LabelTurn turn in (LabelTurn[])[LabelTurn.Upright, LabelTurn.Quarter])
+            foreach (LabelTurn turn in turns)
             {
-                LabelPlace? place = spots.Select(spot => new LabelPlace(spot, scaled, turn)).FirstOrDefault(place => IsFree(place.Area));
-                if (place is not null)
-                    return place;
+                int found = Array.FindIndex(_deepSpots, FreeFor(scaled, turn));
+                if (found >= 0)
+                    return new LabelPlace(_deepSpots[found], scaled, turn);
             }
         }
         return null;
     }
 
     /// <summary>The deepest sampled spot; <c>null</c> when none lies inside.</summary>
-    public Spot? Deepest() => DeepSpots().Select(spot => (Spot?)spot).FirstOrDefault();
+    public Spot? Deepest() => _deepSpots.Length == 0 ? null : _deepSpots[0];
 
     private IEnumerable<Spot> DeepSpots() => GridSpots()
         .Where(IsInside)
@@ -60,6 +64,8 @@ internal sealed class LabelRoom
 
     private IEnumerable<Spot> GridSpots()
     {
+        if (_region.WidthMillimeters <= 0 || _region.HeightMillimeters <= 0)
+            yield break;
         for (int column = 0; column < Samples; column++)
             for (int row = 0; row < Samples; row++)
                 yield return new Spot(
@@ -78,6 +84,8 @@ internal sealed class LabelRoom
             depth = Math.Min(depth, ShapeTests.DistanceMillimeters(start, end, spot));
         return depth;
     }
+
+    private Predicate<Spot> FreeFor(TextBlock block, LabelTurn turn) => spot => IsFree(new LabelPlace(spot, block, turn).Area);
 
     private bool IsFree(Area area)
     {

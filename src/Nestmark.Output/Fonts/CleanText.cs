@@ -9,6 +9,8 @@ internal static class CleanText
     /// <summary>One line of composed letters: line breaks and tabs become blanks, other control signs and halves of letters vanish.</summary>
     public static string OneLine(string text)
     {
+        if (Ascii.IsValid(text) && !text.Any(char.IsControl))
+            return text.Trim();
         StringBuilder builder = new(text.Length);
         foreach (Rune rune in text.EnumerateRunes())
         {

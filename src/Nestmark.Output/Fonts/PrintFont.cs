@@ -38,13 +38,24 @@ internal sealed class PrintFont
     public static PrintFont Of(FontWeight weight) => weight == FontWeight.Bold ? Bold : Regular;
 
     /// <summary>Whether the font has every letter of a text.</summary>
-    public bool Covers(string text) => text.EnumerateRunes().All(rune => _widths.ContainsKey(rune.Value));
+    public bool Covers(string text)
+    {
+        foreach (Rune rune in text.EnumerateRunes())
+        {
+            if (!_widths.ContainsKey(rune.Value))
+                return false;
+        }
+        return true;
+    }
 
     /// <summary>The text as it can be printed: composed, on one line, letters that the font lacks replaced by <see cref="Missing"/>.</summary>
     public string Printable(string text)
     {
+        string clean = CleanText.OneLine(text);
+        if (Covers(clean))
+            return clean;
         StringBuilder builder = new();
-        foreach (Rune rune in CleanText.OneLine(text).EnumerateRunes())
+        foreach (Rune rune in clean.EnumerateRunes())
             builder.Append(_widths.ContainsKey(rune.Value) ? rune.ToString() : Missing.ToString(CultureInfo.InvariantCulture));
         return builder.ToString();
     }

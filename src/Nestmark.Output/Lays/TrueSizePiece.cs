@@ -20,6 +20,7 @@ internal sealed class TrueSizePiece
     {
         Laid = laid;
         Rings = laid.CuttingRings(Frame.TrueSize);
+        Edges = [.. Rings.SelectMany(ring => ring.Select((spot, i) => (spot, ring[(i + 1) % ring.Length])))];
         Bounds = Area.Around(Rings[0]);
         Picture = picture;
         _obstacles = [.. LinesToAvoid()];
@@ -32,6 +33,9 @@ internal sealed class TrueSizePiece
 
     /// <summary>Its cutting line, outer ring first.</summary>
     public ImmutableArray<ImmutableArray<Spot>> Rings { get; }
+
+    /// <summary>The edges of its cutting line.</summary>
+    public ImmutableArray<(Spot Start, Spot End)> Edges { get; }
 
     /// <summary>The area around its cutting line.</summary>
     public Area Bounds { get; }

@@ -87,7 +87,6 @@ internal sealed record TileGrid(
     {
         if (!piece.Bounds.Touches(area))
             return false;
-        (Spot Start, Spot End)[] edges = [.. piece.Rings.SelectMany(ring => ring.Select((spot, i) => (spot, ring[(i + 1) % ring.Length])))];
-        return Array.Exists(edges, edge => ShapeTests.Meets(area, edge.Start, edge.End)) || ShapeTests.IsInside(edges, area.Center);
+        return piece.Edges.Any(edge => ShapeTests.Meets(area, edge.Start, edge.End)) || ShapeTests.IsInside(piece.Edges.AsSpan(), area.Center);
     }
 }

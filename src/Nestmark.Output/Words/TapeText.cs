@@ -14,18 +14,21 @@ internal static class TapeText
 
     /// <summary>The number alone, to the nearest mark of the tape: "12.3", or "4 7/8".</summary>
     public static string Number(Length length, MeasureSystem system) => system == MeasureSystem.Metric
-        ? (Math.Round(length.Micrometers / 1000m, MidpointRounding.AwayFromZero) / 10).ToString("0.0", CultureInfo.InvariantCulture)
+        ? Centimeters(length).ToString("0.0", CultureInfo.InvariantCulture)
         : Inches(length);
 
-    /// <summary>Number and unit: "12.3 cm".</summary>
-    public static string Full(Length length, MeasureSystem system) => Number(length, system) + " " + Unit(system);
+    /// <summary>Number and unit, without a closing zero: "12.3 cm", "12 cm".</summary>
+    public static string Full(Length length, MeasureSystem system) =>
+        (system == MeasureSystem.Metric ? Centimeters(length).ToString("0.#", CultureInfo.InvariantCulture) : Inches(length)) + " " + Unit(system);
 
-    /// <summary>In both systems, the job's own first: "140.0 cm (55 1/8 in)".</summary>
+    /// <summary>In both systems, the job's own first: "140 cm (55 1/8 in)".</summary>
     public static string Both(Length length, MeasureSystem system)
     {
         MeasureSystem other = system == MeasureSystem.Metric ? MeasureSystem.Imperial : MeasureSystem.Metric;
         return $"{Full(length, system)} ({Full(length, other)})";
     }
+
+    private static decimal Centimeters(Length length) => Math.Round(length.Micrometers / 1000m, MidpointRounding.AwayFromZero) / 10;
 
     private static string Inches(Length length)
     {

@@ -62,7 +62,7 @@ internal static class PlanBuilder
             new(front, "M", 1, 2, FoldContact.OnFold, Turn.None, Point.FromMillimeters(0, 0)),
             new(back, "M", 1, 2, FoldContact.OnFold, Turn.None, Point.FromMillimeters(710, 0)),
             new(sleeve, "M", 1, 2, FoldContact.Free, Turn.None, Point.FromMillimeters(0, 300)),
-            new(pocket, "M", 1, 2, FoldContact.Free, Turn.None, Point.FromMillimeters(540, 280)),
+            new(pocket, "M", 1, 2, FoldContact.Free, Turn.None, Point.FromMillimeters(525, 290)),
             new(facing, "M", 1, 2, FoldContact.Free, Turn.None, Point.FromMillimeters(740, 300)),
             new(tie, "M", 1, 2, FoldContact.Free, Turn.None, Point.FromMillimeters(540, 450)),
             new(tie, "M", 2, 2, FoldContact.Free, Turn.None, Point.FromMillimeters(540, 510)),
