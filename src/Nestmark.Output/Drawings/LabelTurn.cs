@@ -1,0 +1,8 @@
+namespace Nestmark.Output.Drawings;
+
+/// <summary>How a label lies.</summary>
+internal enum LabelTurn
+{
+    Upright,
+    Quarter,
+}

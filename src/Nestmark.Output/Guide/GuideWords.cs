@@ -1,0 +1,68 @@
+using System.Globalization;
+using Nestmark.Cloths;
+using Nestmark.Geometry;
+using Nestmark.Output.Lays;
+using Nestmark.Output.Words;
+using Nestmark.Yardage;
+
+namespace Nestmark.Output.Guide;
+
+/// <summary>The sentences of the guide sheet.</summary>
+internal static class GuideWords
+{
+    /// <summary>"Buy 1.7 m (1 7/8 yd)".</summary>
+    public static string Headline(Purchase purchase) => $"Buy {purchase.Text} ({purchase.OtherText})";
+
+    /// <summary>The cloth and how it lies.</summary>
+    public static string ClothLine(ClothPlan cloth, MeasureSystem system) => PieceWords.Joined(
+        "Guide sheet", "cloth " + cloth.Cloth.Name, TapeText.Both(cloth.Cloth.Width, system) + " wide", PieceWords.LayForm(cloth), NapWords(cloth.Cloth.Nap));
+
+    /// <summary>How the length to buy comes about, one step a sentence.</summary>
+    public static IEnumerable<string> BuyingSteps(ClothPlan cloth, MeasureSystem system)
+    {
+        Purchase purchase = cloth.Purchase;
+        Cloth goods = cloth.Cloth;
+        yield return $"Lay length: {TapeText.Both(purchase.LayLength, system)}.";
+        if (goods.Ends > Length.Zero)
+            yield return $"With an end of {TapeText.Full(goods.Ends, system)} at both sides: {TapeText.Both(purchase.WithEnds, system)}.";
+        if (goods.LengthShrinkageRatio > 0)
+            yield return string.Create(CultureInfo.InvariantCulture, $"Before washing (shrinks {goods.LengthShrinkageRatio:0.#%} in length): {TapeText.Both(purchase.BeforeWash, system)}.");
+        yield return $"Sold in steps of {TapeText.Full(goods.Buying.Step, system)}: buy {purchase.Text} ({purchase.OtherText}).";
+        if (purchase.Cost is decimal cost)
+            yield return string.Create(CultureInfo.InvariantCulture, $"Cost: {cost:0.00} {purchase.Currency}").TrimEnd() + ".";
+        yield return string.Create(CultureInfo.InvariantCulture, $"The pieces take {cloth.Marker.EfficiencyRatio * 100:0.0} % of the lay.");
+    }
+
+    /// <summary>What one garment needs of each piece, and the numbers on the lay.</summary>
+    public static IEnumerable<string> CutList(ClothPlan cloth) => Laid.AllOf(cloth)
+        .GroupBy(laid => (PieceWords.Title(laid.Placement), PieceWords.Cut(laid.Placement.Piece)))
+        .Select(group => $"{group.Key.Item1}: {group.Key.Item2} (no. {Ranges([.. group.Select(laid => laid.Number)])})");
+
+    /// <summary>Pieces without a place, and why.</summary>
+    public static IEnumerable<string> NotPlaced(ClothPlan cloth) => cloth.Marker.Unplaced
+        .Select(unplaced => $"{(unplaced.Size.Length > 0 ? unplaced.Piece + " " + unplaced.Size : unplaced.Piece)}: {unplaced.Reason}");
+
+    /// <summary>Numbers in order, runs drawn together: "1–3, 7".</summary>
+    public static string Ranges(IReadOnlyList<int> numbers)
+    {
+        List<string> parts = [];
+        for (int i = 0; i < numbers.Count;)
+        {
+            int end = i;
+            while (end + 1 < numbers.Count && numbers[end + 1] == numbers[end] + 1)
+                end++;
+            parts.Add(end == i
+                ? numbers[i].ToString(CultureInfo.InvariantCulture)
+                : string.Create(CultureInfo.InvariantCulture, $"{numbers[i]}{(end == i + 1 ? ", " : "–")}{numbers[end]}"));
+            i = end + 1;
+        }
+        return string.Join(", ", parts);
+    }
+
+    private static string NapWords(Nap nap) => nap switch
+    {
+        Nap.OneWay => "with nap, one way",
+        Nap.BySize => "with nap, each size one way",
+        _ => "without nap",
+    };
+}
