@@ -14,20 +14,16 @@ namespace Nestmark.Nesting;
 /// </remarks>
 public static class AllowedTurns
 {
-    // Halfway between the outermost turns of the two ways (90 and 225, 45 and 180 with room for tilt on both sides).
-    private const double LowestAlongDegrees = -67.5;
-    private const double HighestAlongDegrees = 112.5;
-
     /// <summary>The turns of a piece that lies anywhere on the lay: exact ones first, then the tilted ones.</summary>
     /// <param name="nap">The cloth's direction rule. <see cref="Nap.BySize"/> gives both ways; the nap group does the rest.</param>
     /// <param name="grain"><see cref="GrainRule.Any"/> means any quarter turn, whatever the nap.</param>
-    /// <param name="tilt">Largest deviation from the grain, 0 to 20 degrees; adds that much and half of it, both ways round.</param>
+    /// <param name="tilt">Largest deviation from the grain, 0 to 45 degrees; adds that much and half of it, both ways round.</param>
     /// <param name="facing">Side up, for every turn.</param>
-    /// <exception cref="ArgumentException">The tilt lies beyond 20 degrees.</exception>
+    /// <exception cref="ArgumentException">The tilt lies beyond 45 degrees.</exception>
     public static ImmutableArray<Turn> For(Nap nap, GrainRule grain, Angle tilt, Facing facing)
     {
-        if (tilt > Angle.FromDegrees(20))
-            throw new ArgumentException("A tilt must lie within 0 to 20 degrees.", nameof(tilt));
+        if (tilt > Angle.FromDegrees(45))
+            throw new ArgumentException("A tilt must lie within 0 to 45 degrees.", nameof(tilt));
         IEnumerable<Angle> exact = Exact(nap, grain).Select(degrees => Angle.FromDegrees(facing == Facing.Flipped ? -degrees : degrees));
         return [.. Tilted(exact.ToArray(), tilt).Distinct().Select(angle => new Turn(angle, facing))];
     }
@@ -41,14 +37,6 @@ public static class AllowedTurns
             return [];
         Turn endForEnd = new(Angle.Half, Facing.Flipped);
         return nap == Nap.OneWay && grain != GrainRule.Any ? [Turn.None] : [Turn.None, endForEnd];
-    }
-
-    /// <summary>Which way up a turn lays a piece. Two placements of one nap group must answer alike.</summary>
-    /// <remarks>Right for every turn that <see cref="For"/> and <see cref="OnFold"/> give, tilted, across, bias and flipped ones included.</remarks>
-    public static NapWay WayOf(Turn turn)
-    {
-        double degrees = (turn.Facing == Facing.Flipped ? -turn.Angle : turn.Angle).SignedDegrees;
-        return degrees is > LowestAlongDegrees and < HighestAlongDegrees ? NapWay.Along : NapWay.Against;
     }
 
     private static double[] Exact(Nap nap, GrainRule grain) => (grain, nap) switch

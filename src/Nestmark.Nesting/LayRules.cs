@@ -19,7 +19,7 @@ public static class LayRules
     /// <param name="orders">In the order of the job, one for each piece and size.</param>
     /// <param name="wording">How reasons speak of lengths.</param>
     /// <returns>Only turns in which a piece fits between the edges of the lay.</returns>
-    /// <exception cref="ArgumentException">Nothing of the cloth's width is left for pieces, or a tilt is beyond 20 degrees.</exception>
+    /// <exception cref="ArgumentException">Nothing of the cloth's width is left for pieces, or a tilt is beyond 45 degrees.</exception>
     public static LayTask TaskFor(Cloth cloth, IEnumerable<PieceOrder> orders, LayWording wording)
     {
         LaySurface surface = LaySurface.Of(cloth);

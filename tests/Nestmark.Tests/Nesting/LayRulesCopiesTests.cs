@@ -36,6 +36,16 @@ public sealed class LayRulesCopiesTests
     public void Copies_are_counted_through_all_garments_of_a_size() =>
         Assert.Equal("1 x1 Plain Free, 2 x1 Flipped Free, 3 x1 Plain Free, 4 x1 Flipped Free", Demands(TestCloths.Open, "1 pair", 2));
 
+    // By hand: 0 0, 300 0, 280 200, 0 150 has (300 x 200 + 280 x 150) / 2 = 51,000 square mm and is 200 deep; the whole is twice that.
+    [Fact]
+    public void Cut_1_on_fold_on_open_cloth_is_the_whole_piece_from_one_layer()
+    {
+        Demand demand = TaskFor(TestCloths.Open, "1 on fold", 1).Demands.Single();
+        Assert.Equal((1, FoldContact.Free), (demand.Layers, demand.Contact));
+        Assert.Equal(2 * 51_000.0, demand.Piece.CuttingLine.AreaSquareMillimeters);
+        Assert.Equal(400_000, demand.Piece.CuttingLine.Bounds.Height);
+    }
+
     [Fact]
     public void A_half_on_the_fold_may_lie_end_for_end_where_half_turns_are_allowed()
     {

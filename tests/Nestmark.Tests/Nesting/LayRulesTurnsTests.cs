@@ -39,8 +39,8 @@ public sealed class LayRulesTurnsTests
     }
 
     [Fact]
-    public void Tilt_beyond_20_degrees_is_the_callers_mistake() =>
-        Assert.Throws<ArgumentException>(() => AllowedTurns.For(Nap.None, GrainRule.Along, Angle.FromDegrees(21), Facing.Plain));
+    public void Tilt_beyond_45_degrees_is_the_callers_mistake() =>
+        Assert.Throws<ArgumentException>(() => AllowedTurns.For(Nap.None, GrainRule.Along, Angle.FromDegrees(46), Facing.Plain));
 
     /// <summary>
     /// Geometry, no source: cloth folded right sides together shows the nap of both layers running one way (references/trade.md 4.1).
@@ -73,20 +73,20 @@ public sealed class LayRulesTurnsTests
     }
 
     [Fact]
-    public void Way_up_is_along_for_every_one_way_turn_and_against_after_half_a_turn() =>
-        Gen.Select(Gen.Double[0, 20], Gen.Int[0, 2], Gen.Bool).Sample((tilt, grainIndex, flipped) =>
+    public void Every_one_way_turn_heads_one_way_and_the_other_after_half_a_turn() =>
+        Gen.Select(Gen.Double[0, 44.9], Gen.Int[0, 2], Gen.Bool).Sample((tilt, grainIndex, flipped) =>
         {
             Facing facing = flipped ? Facing.Flipped : Facing.Plain;
             Assert.All(AllowedTurns.For(Nap.OneWay, (GrainRule)grainIndex, Angle.FromDegrees(tilt), facing), turn =>
             {
-                Assert.Equal(NapWay.Along, AllowedTurns.WayOf(turn));
-                Assert.Equal(NapWay.Against, AllowedTurns.WayOf(turn with { Angle = turn.Angle + Angle.Half }));
+                Assert.Equal(0, NapHeading.Of(turn));
+                Assert.Equal(1, NapHeading.Of(turn with { Angle = turn.Angle + Angle.Half }));
             });
         }, seed: "0000KOIKb5f4", iter: 500);
 
     [Fact]
     public void End_for_end_on_the_fold_is_against_the_nap() =>
-        Assert.Equal([NapWay.Along, NapWay.Against], AllowedTurns.OnFold(Nap.BySize, GrainRule.Along).Select(AllowedTurns.WayOf));
+        Assert.Equal([0, 1], AllowedTurns.OnFold(Nap.BySize, GrainRule.Along).Select(NapHeading.Of));
 
     private static string Degrees(IEnumerable<Turn> turns) => string.Join(' ', turns.Select(turn => turn.Angle.TotalDegrees));
 }
