@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Nestmark.Input;
 using Nestmark.Yardage;
 
 namespace Nestmark.Cli;
@@ -26,8 +27,7 @@ internal static class CheckCommand
         if (reading.Job is { } job)
         {
             PieceTable.Write(terminal.Out, job);
-            if (!reading.HasErrors)
-                problems.AddRange(Planner.Check(job));
+            problems.AddRange(Planner.Check(job));
         }
         ProblemLines.Write(terminal.Out, problems);
         terminal.Out.WriteLine(ProblemLines.Count(problems));

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using Nestmark.Input;
+using Nestmark.Output;
 using Nestmark.Yardage;
 
 namespace Nestmark.Cli;
@@ -21,7 +23,7 @@ internal static class LayCommand
         Option<long?> steps = NumberOptions.Whole("--steps", 0, 1_000_000_000_000, "Search by steps instead, all threads together: the same on every run.");
         Option<long?> threads = NumberOptions.Whole("--threads", 1, 64, "Threads to search with. [default: the machine's cores, at most 4]");
         Option<long?> seed = NumberOptions.Whole("--seed", long.MinValue, long.MaxValue, "Another seed is another try. [default: 1]");
-        Option<string?> paper = PaperOption(doors);
+        Option<Paper?> paper = PaperOption();
         Option<bool> force = new("--force") { Description = "Replace files in the folder that did not come from this job." };
         Option<bool> quiet = new("--quiet") { Description = "Print only what to buy and what is wrong." };
         Command command = new(Name, "Make the marker: cloth to buy, guide sheet, full-size marker to print.") { job, folder, seconds, steps, threads, seed, paper, force, quiet };
@@ -37,7 +39,7 @@ internal static class LayCommand
             parsed.GetRequiredValue(job), parsed.GetRequiredValue(folder),
             EffortOf(parsed.GetValue(seconds), parsed.GetValue(steps), parsed.GetValue(threads), parsed.GetValue(seed)),
             parsed.GetValue(paper),
-            parsed.GetValue(force) ? Replacing.Anything : Replacing.OwnOnly,
+            parsed.GetValue(force) ? Replacing.AnyFile : Replacing.OwnFiles,
             parsed.GetValue(quiet) ? Talk.Quiet : Talk.Full);
     }
 
@@ -45,7 +47,7 @@ internal static class LayCommand
     public static ExitCode Run(LayOptions options, Terminal terminal, Doors doors, CancellationToken stop)
     {
         JobReading reading = doors.ReadJob(options.JobFile);
-        if (reading.Job is not { } job || reading.HasErrors)
+        if (reading.Job is not { } job)
         {
             ProblemLines.Write(terminal.Error, reading.Problems);
             return ExitCodes.Of([], reading.Problems, null);
@@ -74,18 +76,16 @@ internal static class LayCommand
         (int)(threads ?? Math.Min(Environment.ProcessorCount, MostThreadsUnasked)),
         seed ?? 1);
 
-    private static Option<string?> PaperOption(Doors doors)
+    private static Option<Paper?> PaperOption() => new("--paper")
     {
-        Option<string?> paper = new("--paper")
+        Description = "Paper for the full-size marker: a4, letter, a3, a0, or a roll as roll:914mm. [default: a4, or letter for jobs in inches]",
+        HelpName = "P",
+        CustomParser = result =>
         {
-            Description = "Paper for the full-size marker: a4, letter, a3, a0, or a roll as roll:914mm. [default: a4, or letter for jobs in inches]",
-            HelpName = "P",
-        };
-        paper.Validators.Add(result =>
-        {
-            if (result.GetValue(paper) is { } text && doors.PaperFault(text) is { } fault)
-                result.AddError(fault);
-        });
-        return paper;
-    }
+            PaperReading reading = Paper.Read(result.Tokens[0].Value);
+            if (reading.Paper is null)
+                result.AddError(reading.Message);
+            return reading.Paper;
+        },
+    };
 }

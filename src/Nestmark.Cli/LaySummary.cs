@@ -40,7 +40,7 @@ internal static class LaySummary
         Purchase purchase = plan.Purchase;
         string width = LengthWords.Tape(plan.Cloth.Width, system);
         string cost = purchase.Cost is { } amount
-            ? string.Create(CultureInfo.InvariantCulture, $", {$"{amount:0.00} {purchase.Currency}".TrimEnd()}")
+            ? string.Create(CultureInfo.InvariantCulture, $"; cost {amount:0.00} {purchase.Currency}").TrimEnd()
             : "";
         return $"{plan.Cloth.Name}: buy {purchase.Text} ({purchase.OtherText}) of cloth {width} wide{cost}";
     }

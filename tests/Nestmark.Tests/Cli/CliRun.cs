@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Nestmark.Cli;
 using Nestmark.Cloths;
+using Nestmark.Input;
 using Nestmark.Pieces;
 using Nestmark.Yardage;
 
@@ -46,7 +47,7 @@ internal sealed class CliRun
         using StringWriter errors = new() { NewLine = "\n" };
         int code = CommandLine.Run(
             commandLine.Split(' ', StringSplitOptions.RemoveEmptyEntries), new Terminal(results, errors, Kind),
-            new Doors(_ => new JobReading(Job, Problems), Write, text => text is "a4" or "a0" ? null : $"'{text}' is no paper."), stop);
+            new Doors(path => new JobReading(Problems.Any(problem => problem.Severity == Severity.Error) ? null : Job, Problems, [path]), Write), stop);
         Out = results.ToString();
         Error = errors.ToString();
         return code;

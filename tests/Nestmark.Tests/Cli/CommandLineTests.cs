@@ -17,6 +17,7 @@ public sealed class CommandLineTests
     [InlineData("lay job.yaml --threads 0")]
     [InlineData("lay job.yaml --seconds 1 --steps 5")]
     [InlineData("lay job.yaml --paper foolscap")]
+    [InlineData("lay job.yaml --paper")]
     [InlineData("check")]
     [InlineData("check job.yaml --out x")]
     public void A_wrong_command_line_ends_with_2_and_one_line_of_usage(string commandLine)

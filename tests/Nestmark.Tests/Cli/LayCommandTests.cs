@@ -2,6 +2,7 @@ using Nestmark.Cli;
 using Nestmark.Cloths;
 using Nestmark.Geometry;
 using Nestmark.Nesting;
+using Nestmark.Output;
 using Nestmark.Yardage;
 
 namespace Nestmark.Tests.Cli;
@@ -16,7 +17,7 @@ public sealed class LayCommandTests
         CliRun run = new() { Job = CliRun.JobOf(TestCloths.Open) };
         Assert.Equal(0, run.Run("lay job.yaml"));
         Assert.Equal(
-            new LayOptions("job.yaml", "out", new Effort(10, null, Math.Min(Environment.ProcessorCount, 4), 1), null, Replacing.OwnOnly, Talk.Full),
+            new LayOptions("job.yaml", "out", new Effort(10, null, Math.Min(Environment.ProcessorCount, 4), 1), null, Replacing.OwnFiles, Talk.Full),
             run.Options);
     }
 
@@ -26,7 +27,7 @@ public sealed class LayCommandTests
         CliRun run = new() { Job = CliRun.JobOf(TestCloths.Open) };
         run.Run("lay job.yaml --out there --steps 2000 --threads 2 --seed -7 --paper a0 --force --quiet");
         Assert.Equal(
-            new LayOptions("job.yaml", "there", new Effort(null, 2000, 2, -7), "a0", Replacing.Anything, Talk.Quiet),
+            new LayOptions("job.yaml", "there", new Effort(null, 2000, 2, -7), Paper.Read("a0").Paper, Replacing.AnyFile, Talk.Quiet),
             run.Options);
     }
 
@@ -63,6 +64,17 @@ public sealed class LayCommandTests
         CliRun run = new() { Job = CliRun.JobOf(TestCloths.Open), Problems = [note] };
         Assert.Equal(0, run.Run("lay job.yaml"));
         Assert.Equal(note, run.Plan!.Notes[0]);
+    }
+
+    [Fact]
+    public void A_search_that_is_stopped_keeps_its_marker_and_says_so()
+    {
+        using CancellationTokenSource stop = new();
+        stop.Cancel();
+        CliRun run = new();
+        Assert.Equal(0, run.Run("lay job.yaml --seconds 600", stop.Token));
+        Assert.Equal(Length.FromMillimeters(500), run.Plan!.Cloths.Single().Marker.LayLength);
+        Assert.EndsWith("Stopped early: this is the best marker found by then.\n", run.Out, StringComparison.Ordinal);
     }
 
     [Fact]
