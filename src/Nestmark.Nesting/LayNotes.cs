@@ -22,7 +22,7 @@ public static class LayNotes
         (LayForm.Open, CutKind.Pairs) when cloth.Nap != Nap.None => new(
             piece.Name,
             $"The second {piece.Name} of each pair is turned over along the grain, so the nap runs the same way on both.",
-            "Turn the paper over top to top, never end for end."),
+            "Turn the paper over sideways, so that its top end stays at the same end of the cloth."),
         _ => null,
     };
 }
