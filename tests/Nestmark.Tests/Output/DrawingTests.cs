@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CsCheck;
 using NetTopologySuite.Geometries;
 using Nestmark.Output.Drawings;
+using Nestmark.Output.Pdf;
 
 namespace Nestmark.Tests.Output;
 
@@ -47,6 +48,20 @@ public sealed class DrawingTests
             Assert.False(label.Intersects(new LineString([AsCoordinate(obstacle.Item1), AsCoordinate(obstacle.Item2)])));
         },
         seed: "0000KeXxyA30", iter: 100);
+
+    [Fact]
+    public void Lines_and_rings_of_one_figure_are_not_joined_in_PDF()
+    {
+        ImmutableArray<Spot> outer = [new(20, 20), new(60, 20), new(60, 60), new(20, 60)];
+        ImmutableArray<Spot> hole = [new(30, 30), new(30, 50), new(50, 50), new(50, 30)];
+        Drawing drawing = new();
+        drawing.Add(new PathFigure(Role.CuttingLine, [outer, hole], PathEnds.Closed, new Ink(0.5), 0.8));
+        drawing.Lines(Role.WrongSide, new Ink(0.2), [[new(70, 20), new(80, 30)], [new(70, 40), new(80, 50)]]);
+        PrintedPage page = PrintedPage.Read(PdfFile.Write([new PdfSheet("one", 100, 90, drawing)], "one", "nestmark-job:0"))[0];
+        Assert.Equal((100, 90), (Math.Round(page.WidthMillimeters, 3), Math.Round(page.HeightMillimeters, 3)));
+        Assert.Equal([5, 5, 2, 2], page.Lines.Select(line => line.Count));
+        Assert.Equal((70, 40), (Math.Round(page.Lines[3][0].X, 3), Math.Round(page.Lines[3][0].Y, 3)));
+    }
 
     // A strip 6 mm wide and 100 mm high holds the name only on its side.
     [Fact]

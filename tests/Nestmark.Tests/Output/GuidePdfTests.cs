@@ -68,7 +68,7 @@ public sealed class GuidePdfTests
     public void Both_ends_of_the_grainline_are_measured_from_the_cut_end_and_the_fold()
     {
         Table table = PlaceTable.Of(PlanBuilder.Folded().Cloths[0], MeasureSystem.Metric);
-        Assert.Equal(["70.0", "47.6", "108.5", "47.6"], table.Rows[5][^4..]);
+        Assert.Equal(["70.0", "47.6", "108.5", "47.6"], table.Rows[5].TakeLast(4));
     }
 
     // From the lower edge of open cloth the selvage of 10 mm counts too; the band lies at 45 degrees, so its two ends differ.
@@ -77,7 +77,7 @@ public sealed class GuidePdfTests
     {
         ClothPlan cloth = PlanBuilder.Open().Cloths[0];
         Table table = PlaceTable.Of(cloth, MeasureSystem.Metric);
-        Assert.Equal(["16.1", "30.0", "54.9", "30.0"], table.Rows[0][^4..]);
+        Assert.Equal(["16.1", "30.0", "54.9", "30.0"], table.Rows[0].TakeLast(4));
         double rise = double.Parse(table.Rows[3][^1], System.Globalization.CultureInfo.InvariantCulture) - double.Parse(table.Rows[3][^3], System.Globalization.CultureInfo.InvariantCulture);
         double run = double.Parse(table.Rows[3][^2], System.Globalization.CultureInfo.InvariantCulture) - double.Parse(table.Rows[3][^4], System.Globalization.CultureInfo.InvariantCulture);
         Assert.Equal(run, rise, 0.11);
@@ -99,7 +99,7 @@ public sealed class GuidePdfTests
         PrintedPage open = PrintedPage.Read(GuidePdf.Write(PlanBuilder.Open()))[0];
         PrintedPage folded = PrintedPage.Read(GuidePdf.Write(PlanBuilder.Folded()))[0];
         Assert.Contains("hatched: wrong side up", open.Text, StringComparison.Ordinal);
-        Assert.True(open.Lines.Count(IsHatch) > 30);
+        Assert.InRange(open.Lines.Count(IsHatch), 30, 1000);
         Assert.DoesNotContain("hatched", folded.Text, StringComparison.Ordinal);
         Assert.Equal(0, folded.Lines.Count(IsHatch));
     }
@@ -119,5 +119,5 @@ public sealed class GuidePdfTests
     public void Runs_of_numbers_are_drawn_together(int[] numbers, string expected) => Assert.Equal(expected, GuideWords.Ranges(numbers));
 
     private static bool IsHatch(IReadOnlyList<(double X, double Y)> line) =>
-        line.Count == 2 && Math.Abs(Math.Abs(line[1].X - line[0].X) - Math.Abs(line[1].Y - line[0].Y)) < 0.001 && Math.Abs(line[1].X - line[0].X) > 0.5;
+        line.Count == 2 && Math.Abs(Math.Abs(line[1].X - line[0].X) - Math.Abs(line[1].Y - line[0].Y)) < 0.002 && Math.Abs(line[1].X - line[0].X) > 0.5;
 }

@@ -105,6 +105,7 @@ public sealed partial class MarkerPdfTests
         Assert.Equal(3, pages.Count);
         Assert.All(pages, page => Assert.True(page.WidthMillimeters <= 5080.001 && page.HeightMillimeters <= 5080));
         Assert.All(pages.Skip(1), page => Assert.Equal(914.4, page.HeightMillimeters, 3));
+        Assert.Equal(5080, pages[1].WidthMillimeters, 3);
     }
 
     [Fact]

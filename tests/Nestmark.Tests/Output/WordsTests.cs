@@ -52,9 +52,6 @@ public sealed class WordsTests
     }
 
     [Fact]
-    public void Letters_apart_from_their_accents_are_composed() => Assert.Equal("café", PrintFont.Regular.Printable("cafe\u0301"));
-
-    [Fact]
     public void Line_breaks_controls_and_halves_of_letters_vanish() =>
         Assert.Equal("a b c", CleanText.OneLine("a\nb \u0000\u202e\ud800c\t"));
 
