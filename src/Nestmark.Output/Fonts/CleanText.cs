@@ -6,7 +6,7 @@ namespace Nestmark.Output.Fonts;
 /// <summary>Makes any text of the user's safe to write.</summary>
 internal static class CleanText
 {
-    /// <summary>One line of composed letters: line breaks and tabs become blanks, other control signs and halves of letters vanish.</summary>
+    /// <summary>One line: line breaks and tabs become blanks, other control signs and halves of letters vanish.</summary>
     public static string OneLine(string text)
     {
         if (Ascii.IsValid(text) && !text.Any(char.IsControl))
@@ -19,7 +19,7 @@ internal static class CleanText
             else if (IsWritable(rune))
                 builder.Append(rune.ToString());
         }
-        return builder.ToString().Trim().Normalize(NormalizationForm.FormC);
+        return builder.ToString().Trim();
     }
 
     private static bool IsWritable(Rune rune) =>

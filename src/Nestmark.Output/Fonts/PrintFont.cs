@@ -48,7 +48,7 @@ internal sealed class PrintFont
         return true;
     }
 
-    /// <summary>The text as it can be printed: composed, on one line, letters that the font lacks replaced by <see cref="Missing"/>.</summary>
+    /// <summary>The text as it can be printed: on one line, letters that the font lacks replaced by <see cref="Missing"/>.</summary>
     public string Printable(string text)
     {
         string clean = CleanText.OneLine(text);

@@ -15,7 +15,7 @@ internal sealed class GuideSheet
     private const double Between = 3;
     private const double PointMillimeters = 25.4 / 72;
 
-    // A lay drawn lower than this cannot be read; the table then goes to a page of its own.
+    // A lay drawn lower than this cannot be read; the table and the cut list then go to pages of their own.
     private const double LeastLayHeight = 45;
 
     private static readonly double[] SizesInPoints = [8, 7.5, 7, 6.5, 6];
@@ -73,13 +73,13 @@ internal sealed class GuideSheet
             double left = Margin + layWidth + 2 * Between;
             double width = PageWidth - Margin - left;
             double y = _arrangement.TableOnPage ? DrawTable(page, new Spot(left, top), width, size) : top;
-            DrawNotes(page, new Spot(left, y), width, size);
+            DrawNotes(page, new Spot(left, y), width, size, _arrangement.TableOnPage);
         }
         else
         {
             double width = PageWidth - 2 * Margin;
             double y = _arrangement.TableOnPage ? DrawTable(page, new Spot(Margin, below), width, size) : below;
-            DrawNotes(page, new Spot(Margin, y), width, size);
+            DrawNotes(page, new Spot(Margin, y), width, size, _arrangement.TableOnPage);
         }
         return new PdfSheet(_cloth.Cloth.Name, PageWidth, PageHeight, page);
     }
@@ -88,22 +88,25 @@ internal sealed class GuideSheet
     {
         TextColumn column = new(page, Margin, top, PageWidth - 2 * Margin);
         column.Write("No piece found a place on this cloth.", size * 1.3);
-        DrawNotes(page, new Spot(Margin, column.YMillimeters - Between), PageWidth - 2 * Margin, size);
+        DrawNotes(page, new Spot(Margin, column.YMillimeters - Between), PageWidth - 2 * Margin, size, withCutList: false);
         return new PdfSheet(_cloth.Cloth.Name, PageWidth, PageHeight, page);
     }
 
-    private IEnumerable<PdfSheet> TablePages()
+    private IEnumerable<PdfSheet> TablePages() =>
+        PagesOf(_table, PlaceTable.Explanation(_cloth, _plan.Job.System)).Concat(PagesOf(GuideWords.CutTable(_cloth), ""));
+
+    private IEnumerable<PdfSheet> PagesOf(Table table, string explanation)
     {
         double size = 7.5 * PointMillimeters;
         double height = PageHeight - 2 * Margin - HeaderHeight(PageWidth - 2 * Margin, size) - 12;
         int perPage = Table.RowsWithin(height, size);
-        for (int first = 0; first < _table.Rows.Length; first += perPage)
+        for (int first = 0; first < table.Rows.Length; first += perPage)
         {
             Drawing page = new();
             double top = DrawHeader(page, PageHeight - Margin, PageWidth - 2 * Margin, size);
-            Table part = _table with { Rows = [.. _table.Rows.Skip(first).Take(perPage)] };
+            Table part = table with { Rows = [.. table.Rows.Skip(first).Take(perPage)] };
             double y = part.Draw(page, new Spot(Margin, top), PageWidth - 2 * Margin, size);
-            new TextColumn(page, Margin, y - 1, PageWidth - 2 * Margin).Write(PlaceTable.Explanation(_cloth, _plan.Job.System), size);
+            new TextColumn(page, Margin, y - 1, PageWidth - 2 * Margin).Write(explanation, size);
             yield return new PdfSheet(_cloth.Cloth.Name + ", measures", PageWidth, PageHeight, page);
         }
     }
@@ -116,7 +119,7 @@ internal sealed class GuideSheet
         double legend = -Legend.Draw(new Drawing(), _cloth, default, layWidth) + Between;
         double beside = layout == GuideLayout.SideBySide ? width - layWidth - 2 * Between : width;
         double table = tableOnPage ? TableHeight(beside, size) : 0;
-        double text = table - DrawNotes(new Drawing(), default, beside, size);
+        double text = table - DrawNotes(new Drawing(), default, beside, size, tableOnPage);
         double room = layout == GuideLayout.SideBySide ? (text <= height ? height - legend : 0) : height - legend - text;
         double scale = LayView.ScaleFor(_cloth, layWidth, room);
         return new Arrangement(layout, size, tableOnPage, scale, scale * ClothFrame.Of(_cloth).HeightMillimeters);
@@ -159,12 +162,13 @@ internal sealed class GuideSheet
         return _table.HeightMillimeters(size) + frame - column.YMillimeters + Between;
     }
 
-    private double DrawNotes(Drawing page, Spot topLeft, double width, double size)
+    private double DrawNotes(Drawing page, Spot topLeft, double width, double size, bool withCutList)
     {
         double half = (width - 2 * Between) / 2;
         TextColumn left = new(page, topLeft.XMillimeters, topLeft.YMillimeters, half);
         WriteList(left, "Cloth to buy", GuideWords.BuyingSteps(_cloth, _plan.Job.System), size);
-        WriteList(left, "Cut list", GuideWords.CutList(_cloth), size);
+        if (withCutList)
+            WriteList(left, "Cut list", GuideWords.CutList(_cloth), size);
         TextColumn right = new(page, topLeft.XMillimeters + half + 2 * Between, topLeft.YMillimeters, half);
         WriteList(right, "Not placed", GuideWords.NotPlaced(_cloth), size);
         WriteList(right, "Before you cut", Cautions.ForCutting, size);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Nestmark.Cloths;
 using Nestmark.Geometry;
@@ -37,6 +38,10 @@ internal static class GuideWords
     public static IEnumerable<string> CutList(ClothPlan cloth) => Laid.AllOf(cloth)
         .GroupBy(laid => (PieceWords.Title(laid.Placement), PieceWords.Cut(laid.Placement.Piece)))
         .Select(group => $"{group.Key.Item1}: {group.Key.Item2} (no. {Ranges([.. group.Select(laid => laid.Number)])})");
+
+    /// <summary>The cut list as a table, for a page of its own.</summary>
+    public static Table CutTable(ClothPlan cloth) => new(
+        [new("", "Cut list", 1, Drawings.Anchor.Start)], [.. CutList(cloth).Select(line => ImmutableArray.Create(line))]);
 
     /// <summary>Pieces without a place, and why.</summary>
     public static IEnumerable<string> NotPlaced(ClothPlan cloth) => cloth.Marker.Unplaced

@@ -27,7 +27,6 @@ internal static class PdfFile
             PdfPage page = document.AddPage();
             page.Width = XUnit.FromPoint(sheet.WidthMillimeters * UnitsPerMillimeter);
             page.Height = XUnit.FromPoint(sheet.HeightMillimeters * UnitsPerMillimeter);
-            page.Orientation = PdfSharp.PageOrientation.Portrait;
             using XGraphics graphics = XGraphics.FromPdfPage(page);
             new PdfPainter(graphics, sheet.HeightMillimeters).Paint(sheet.Picture);
             document.Outlines.Add(CleanText.OneLine(sheet.Name), page);

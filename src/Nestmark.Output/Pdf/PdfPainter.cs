@@ -60,14 +60,16 @@ internal sealed class PdfPainter(XGraphics graphics, double heightMillimeters)
 
     private void PaintPath(PathFigure figure)
     {
+        if (figure.Ends == PathEnds.Open)
+        {
+            // One by one: in a path the library would join the end of a line to the start of the next.
+            foreach (ImmutableArray<Spot> run in figure.Runs)
+                graphics.DrawLines(PenOf(figure.Line!), [.. run.Select(At)]);
+            return;
+        }
         XGraphicsPath path = new() { FillMode = XFillMode.Alternate };
         foreach (ImmutableArray<Spot> run in figure.Runs)
-        {
-            path.StartFigure();
-            path.AddLines(run.Select(At).ToArray());
-            if (figure.Ends == PathEnds.Closed)
-                path.CloseFigure();
-        }
+            path.AddPolygon([.. run.Select(At)]);
         XBrush? brush = figure.FillGrayRatio is double gray ? new XSolidBrush(Gray(gray)) : null;
         if (figure.Line is null)
             graphics.DrawPath(brush!, path);

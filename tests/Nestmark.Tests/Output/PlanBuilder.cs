@@ -37,6 +37,14 @@ internal static class PlanBuilder
         return PlanOf(MeasureSystem.Metric, "Bundle of ties", OnCloth("shell", LayForm.Open, Nap.None, [.. placements], []));
     }
 
+    /// <summary>Many pieces of different names in a row on open cloth.</summary>
+    public static Plan Various(int count)
+    {
+        IEnumerable<Placement> placements = Enumerable.Range(0, count).Select(i => Place(
+            PieceBuilder.Free(FormattableString.Invariant($"strap {i + 1}"), "", Two, "0 0, 200 0, 200 60, 0 60"), 1, Turn.None, i % 10 * 202, i / 10 * 62));
+        return PlanOf(MeasureSystem.Metric, "Straps", OnCloth("shell", LayForm.Open, Nap.None, [.. placements], []));
+    }
+
     /// <summary>One strip of a length, alone on a cloth.</summary>
     public static Plan Strip(double lengthMillimeters, double widthMillimeters)
     {
