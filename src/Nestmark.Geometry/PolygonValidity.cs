@@ -88,12 +88,10 @@ public static class PolygonValidity
             _atMost = atMost;
             _leaves = (int)System.Numerics.BitOperations.RoundUpToPowerOf2((uint)ring.Length);
             _boxes = new Box[2 * _leaves];
-            for (int i = 0; i < _leaves; i++)
-            {
-                // Leaves past the last edge repeat it, so that boxes need no special case; Compare leaves them out.
-                int edge = Math.Min(i, ring.Length - 1);
-                _boxes[_leaves + i] = Box.Around([ring[edge], ring[(edge + 1) % ring.Length]]);
-            }
+            // Leaves past the last edge hold a box that touches nothing and adds nothing to the boxes above.
+            Array.Fill(_boxes, new Box(long.MaxValue, long.MaxValue, long.MinValue, long.MinValue));
+            for (int i = 0; i < ring.Length; i++)
+                _boxes[_leaves + i] = Box.Around([ring[i], ring[(i + 1) % ring.Length]]);
             for (int i = _leaves - 1; i > 0; i--)
                 _boxes[i] = _boxes[2 * i].Including(_boxes[2 * i + 1]);
         }
@@ -118,7 +116,7 @@ public static class PolygonValidity
 
         private void CompareEdges(int first, int second)
         {
-            if (first < second && second < _ring.Length && FlawBetween(_ring, first, second) is RingFlaw flaw)
+            if (first < second && FlawBetween(_ring, first, second) is RingFlaw flaw)
                 Found.Add(flaw);
         }
     }

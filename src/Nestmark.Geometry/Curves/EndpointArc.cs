@@ -24,13 +24,13 @@ public sealed record EndpointArc
     /// <summary>Which way round.</summary>
     public required ArcSense Sense { get; init; }
 
-    /// <summary>The arc in center form; straight where a radius is zero; radii too small for the ends are widened to fit.</summary>
+    /// <summary>The arc in center form; straight where a radius is zero or the ends coincide (within 1e-9); radii too small for the ends are widened to fit.</summary>
     /// <remarks>SVG 2, implementation notes, conversion from endpoint to center; references/formats.md 3.3 names the steps.</remarks>
     public CurveSegment ToSegment()
     {
         double rx = Math.Abs(RadiusXMillimeters);
         double ry = Math.Abs(RadiusYMillimeters);
-        if (Start == End || rx == 0 || ry == 0)
+        if ((End - Start).NormMillimeters < 1e-9 || rx == 0 || ry == 0)
             return new StraightSegment(Start, End);
         double rotation = RotationDegrees % 360 * Math.PI / 180;
         CurvePoint xAxis = new(Angle.Cos(rotation), Angle.Sin(rotation));

@@ -71,8 +71,9 @@ public sealed class CurveFlatteningTests
 
     [Fact]
     public void Random_convex_drops_and_bays_are_outward_safe() =>
-        Gen.Select(Points, Points, Gen.Double[-1, 1], Gen.Double[0.05, 1]).Sample((first, second, bulge, reach) =>
+        Gen.Select(Points, Points, Gen.Double[-1, 1], Gen.Double[0.05, 1]).Check(25, sample =>
         {
+            var (first, second, bulge, reach) = sample;
             CurvePoint along = second - first;
             if (along.NormMillimeters < 5)
                 return;
@@ -85,17 +86,18 @@ public sealed class CurveFlatteningTests
                 new StraightSegment(second, second + across * 2),
                 new StraightSegment(second + across * 2, first + across * 2),
             ]);
-        }, seed: "0000KOIPe036", iter: 25, threads: 1);
+        });
 
     [Fact]
     public void Random_open_cubics_stay_within_the_tolerance() =>
-        Gen.Select(Points, Points, Points, Points).Sample((a, b, c, d) =>
+        Gen.Select(Points, Points, Points, Points).Check(25, sample =>
         {
+            var (a, b, c, d) = sample;
             CubicSegment cubic = new(a, b, c, d);
             LineString line = Line(Flattening.Open([cubic]));
             for (int i = 0; i <= 400; i++)
                 Assert.InRange(line.Distance(At(cubic.PointAt(i / 400.0))), 0, Flattening.ToleranceMillimeters);
-        }, seed: "0000KOIPe036", iter: 25, threads: 1);
+        });
 
     [Fact]
     public void Cusp_and_collapsed_controls_are_flattened_without_trouble()

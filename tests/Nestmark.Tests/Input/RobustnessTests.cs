@@ -15,38 +15,40 @@ public sealed class RobustnessTests
         Gen.Int[0, 100_000], Gen.Int[0, 23].Select(i => (byte)"0-.,:{}[]#&*!|>'\"<%@\n\t/e"[i])).Array[1, 4];
 
     [Fact]
-    public void Job_files_with_flipped_bytes_never_throw() => Flips.Sample(
-        flips => Read(Flipped(Job, flips), Drawing), seed: "0000KOIPe036", iter: 150, threads: 1);
+    public void Job_files_with_flipped_bytes_never_throw() => Flips.Check(150,
+        flips => Read(Flipped(Job, flips), Drawing));
 
     [Fact]
-    public void Job_files_with_characters_that_mean_something_never_throw() => Confusions.Sample(
-        flips => Read(Flipped(Job, flips), Drawing), seed: "0000KOIPe036", iter: 400, threads: 1);
+    public void Job_files_with_characters_that_mean_something_never_throw() => Confusions.Check(250,
+        flips => Read(Flipped(Job, flips), Drawing));
 
     [Fact]
-    public void Drawings_with_flipped_bytes_never_throw() => Flips.Sample(
-        flips => Read(Job, Flipped(Drawing, flips)), seed: "0000KOIPe036", iter: 100, threads: 1);
+    public void Drawings_with_flipped_bytes_never_throw() => Flips.Check(100,
+        flips => Read(Job, Flipped(Drawing, flips)));
 
     [Fact]
-    public void Drawings_with_characters_that_mean_something_never_throw() => Confusions.Sample(
-        flips => Read(Job, Flipped(Drawing, flips)), seed: "0000KOIPe036", iter: 200, threads: 1);
+    public void Drawings_with_characters_that_mean_something_never_throw() => Confusions.Check(120,
+        flips => Read(Job, Flipped(Drawing, flips)));
 
     [Fact]
-    public void Files_cut_off_anywhere_never_throw() => Gen.Select(Gen.Int[0, Job.Length], Gen.Int[0, Drawing.Length]).Sample((jobEnd, drawingEnd) =>
+    public void Files_cut_off_anywhere_never_throw() => Gen.Select(Gen.Int[0, Job.Length], Gen.Int[0, Drawing.Length]).Check(100, sample =>
     {
+        var (jobEnd, drawingEnd) = sample;
         Read(Job[..jobEnd], Drawing);
         Read(Job, Drawing[..drawingEnd]);
-    }, seed: "0000KOIPe036", iter: 100, threads: 1);
+    });
 
     [Fact]
     public void Job_files_with_lines_moved_never_throw()
     {
         string[] lines = System.Text.Encoding.UTF8.GetString(Job).Split('\n');
-        Gen.Select(Gen.Int[0, lines.Length - 1], Gen.Int[0, lines.Length - 1]).Sample((from, to) =>
+        Gen.Select(Gen.Int[0, lines.Length - 1], Gen.Int[0, lines.Length - 1]).Check(60, sample =>
         {
+            var (from, to) = sample;
             List<string> moved = [.. lines];
             moved.Insert(to, moved[from]);
             Read(System.Text.Encoding.UTF8.GetBytes(string.Join('\n', moved)), Drawing);
-        }, seed: "0000KOIPe036", iter: 60, threads: 1);
+        });
     }
 
     private static byte[] Flipped(byte[] bytes, (int At, byte Value)[] flips)

@@ -2,7 +2,6 @@ using System.Text;
 using Nestmark.Geometry;
 using Nestmark.Input;
 using Nestmark.Pieces;
-using Nestmark.Yardage;
 
 namespace Nestmark.Tests.Input;
 
