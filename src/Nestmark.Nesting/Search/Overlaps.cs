@@ -6,7 +6,7 @@ namespace Nestmark.Nesting.Search;
 
 /// <summary>Judges places for one item in one way against all others of a state: which no-fit polygons a place lies in, and how deep.</summary>
 /// <remarks>
-/// The severity of an overlap is the square root of (its depth × the mean size of the two shapes): steep where the overlap is slight, so that
+/// The severity of an overlap is √(depth × size) × size, size being that of the two shapes on average: steep where the overlap is slight, so that
 /// small overlaps are still worth removing, and larger for larger shapes, whose overlaps are the hardest to remove.
 /// Depth is the distance to the boundary of the no-fit polygon, as in T. Imamichi, M. Yagiura, H. Nagamochi (2009).
 /// </remarks>
@@ -75,7 +75,7 @@ internal sealed class Overlaps
             }
             int otherShape = _problem.Items[other].Ways[state.Way[other]].Shape;
             SetOther(other, state.X[other], state.Y[other], shape, otherShape);
-            _scales[other] = (float)((size + _problem.SizeOf(otherShape)) / 2);
+            _scales[other] = (float)((size + _problem.SizeOf(otherShape)) / (2 * _problem.MeanSizeMicrometers));
             _weights[other] = weights.IsEmpty ? 1 : weights[item * _count + other];
         }
     }
@@ -177,7 +177,7 @@ internal sealed class Overlaps
     {
         double sign = _sign[other];
         float depth = _fits[other]!.Depth(sign * (x - _otherX[other]), sign * (y - _otherY[other]));
-        return depth > 0 ? MathF.Sqrt(depth * _scales[other]) : 0;
+        return depth > 0 ? MathF.Sqrt(depth * _scales[other]) * _scales[other] : 0;
     }
 
     /// <summary>One no-fit polygon serves both orders of a pair: seen from the other side it is turned half round.</summary>

@@ -20,6 +20,7 @@ internal sealed class SearchProblem
         GroupCount = groups;
         DepthMicrometers = task.Surface.Depth.Micrometers;
         GapMicrometers = task.Gap.Micrometers;
+        MeanSizeMicrometers = shapes.Average(shape => shape.SizeMicrometers);
         AreaSquareMicrometers = items.Sum(item => item.AreaSquareMicrometers);
     }
 
@@ -30,6 +31,9 @@ internal sealed class SearchProblem
     public double DepthMicrometers { get; }
 
     public double GapMicrometers { get; }
+
+    /// <summary>Mean size of the shapes; the unit of severities.</summary>
+    public double MeanSizeMicrometers { get; }
 
     /// <summary>Sum over one layer of every item.</summary>
     public double AreaSquareMicrometers { get; }
