@@ -26,7 +26,10 @@ public static class MarkerMaking
             if (MarkerVerifier.Violations(task, marker).IsEmpty)
                 return Snapped(task, marker);
         }
-        return InRow(task);
+        Marker row = InRow(task);
+        return MarkerVerifier.Violations(task, row).IsEmpty
+            ? row
+            : throw new InvalidOperationException("No sound marker was found, not even side by side. This is a fault of the program: please report it with the job.");
     }
 
     /// <summary>All complete lays found, the best one last.</summary>
@@ -34,7 +37,9 @@ public static class MarkerMaking
     {
         SearchProblem rough = SearchProblem.Of(task, tuning.Tolerance);
         SearchCrew crew = new(settings, tuning);
-        GreedyLay start = GreedyOrders.Best(rough, new RandomStream(settings.Seed, 0));
+        Allowance greedy = new(settings.Stop, settings.Cancellation);
+        greedy.RunUntil(tuning.GreedyPart);
+        GreedyLay start = GreedyOrders.Best(rough, new RandomStream(settings.Seed, 0), () => greedy.IsSpent);
         settings.Report(new SearchProgress(Length.FromMicrometers((long)Math.Ceiling(start.State.Length)), 0));
         double exact = rough.IsSimplified ? tuning.ExactPart : 0;
         double explore = tuning.ExplorePart * (1 - exact);

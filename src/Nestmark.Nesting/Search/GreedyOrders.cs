@@ -5,14 +5,17 @@ internal static class GreedyOrders
 {
     private const int MostPasses = 12;
 
-    /// <summary>The shortest of several greedy lays.</summary>
-    public static GreedyLay Best(SearchProblem problem, RandomStream random)
+    /// <summary>The shortest of several greedy lays; at least one is made.</summary>
+    /// <param name="problem">What to lay.</param>
+    /// <param name="random">Shuffles the later orders.</param>
+    /// <param name="isOver">Asked before each lay but the first.</param>
+    public static GreedyLay Best(SearchProblem problem, RandomStream random, Func<bool> isOver)
     {
         GreedyConstruction construction = new(problem);
         int passes = Math.Clamp(600 / problem.Items.Length, 1, MostPasses);
         GreedyLay? best = null;
         int[] bestOrder = [];
-        for (int pass = 0; pass < passes; pass++)
+        for (int pass = 0; pass < passes && (pass == 0 || !isOver()); pass++)
         {
             int[] order = pass < Measures.Length ? Sorted(problem, Measures[pass]) : Shuffled(bestOrder, random);
             int[] headings = [.. Enumerable.Range(0, problem.GroupCount).Select(group => pass % 2 == 0 ? 0 : group % 2)];

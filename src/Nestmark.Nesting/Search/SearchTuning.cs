@@ -43,6 +43,9 @@ internal sealed record SearchTuning
     /// <summary>Decay of a pair's weight while it does not overlap.</summary>
     public double WeightDecay { get; init; } = 0.95;
 
+    /// <summary>Part of the allowance after which no further greedy order is tried.</summary>
+    public double GreedyPart { get; init; } = 0.05;
+
     /// <summary>Part of the allowance after which shortening starts from the best lay only.</summary>
     public double ExplorePart { get; init; } = 0.7;
 
