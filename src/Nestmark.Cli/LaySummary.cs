@@ -28,7 +28,7 @@ internal static class LaySummary
         if (!full)
             return;
         foreach (Problem note in plan.Notes)
-            writer.WriteLine($"note: {note.What}{(note.Hint.Length > 0 ? " " + note.Hint : "")}");
+            writer.WriteLine("note: " + NoteWords.Of(plan.Job, note));
         if (written.Names.Length > 0)
             WriteFiles(writer, written);
     }

@@ -48,7 +48,7 @@ public static class MarkerPdf
 
     private static MapHeading HeadingOf(Plan plan, TrueSizeLay lay, TileGrid grid)
     {
-        string width = TapeText.Both(lay.Cloth.Cloth.Width, plan.Job.System) + " wide";
+        string width = LengthWords.TapeInBoth(lay.Cloth.Cloth.Width, plan.Job.System) + " wide";
         string cloth = PieceWords.Joined("Full-size marker", "cloth " + lay.Cloth.Cloth.Name, width, PieceWords.LayForm(lay.Cloth));
         string pages = string.Create(
             CultureInfo.InvariantCulture,

@@ -13,6 +13,8 @@ internal sealed class GuideSheet
 {
     private const double Margin = 10;
     private const double Between = 3;
+    private const string NotPlacedHeading = "Not placed";
+    private const string NotesHeading = "Notes";
     private const double PointMillimeters = 25.4 / 72;
 
     // A lay drawn lower than this cannot be read; the table and the cut list then go to pages of their own.
@@ -30,32 +32,46 @@ internal sealed class GuideSheet
         _plan = plan;
         _cloth = cloth;
         _table = PlaceTable.Of(cloth, plan.Job.System);
-        Arrangement[] all =
+        _arrangement = BestOf(
         [
             .. from layout in Enum.GetValues<GuideLayout>()
                from points in SizesInPoints
-               from onPage in (bool[])[true, false]
-               select ArrangementFor(layout, points * PointMillimeters, onPage),
-        ];
-        Arrangement[] readable = [.. all.Where(one => one.TableOnPage && one.LayHeight >= LeastLayHeightFor())];
-        _arrangement = (readable.Length > 0 ? readable : [.. all.Where(one => !one.TableOnPage)]).MaxBy(one => one.Scale * one.Size)!;
+               from table in (bool[])[true, false]
+               from notes in (bool[])[true, false]
+               select ArrangementFor(layout, points * PointMillimeters, table, notes),
+        ]);
     }
 
-    private sealed record Arrangement(GuideLayout Layout, double Size, bool TableOnPage, double Scale, double LayHeight);
+    private sealed record Arrangement(GuideLayout Layout, double Size, bool TableOnPage, bool NotesOnPage, double Scale, double LayHeight);
 
     private double PageWidth => WidthOf(_arrangement.Layout);
 
     private double PageHeight => HeightOf(_arrangement.Layout);
 
-    /// <summary>The page of a cloth; more than one only when the table is too long for it.</summary>
+    /// <summary>The page of a cloth; more than one only when notes or table are too long for it.</summary>
     public static IEnumerable<PdfSheet> For(Plan plan, ClothPlan cloth)
     {
         GuideSheet sheet = new(plan, cloth);
         yield return sheet.FirstPage();
-        if (sheet._arrangement.TableOnPage)
-            yield break;
-        foreach (PdfSheet more in sheet.TablePages())
-            yield return more;
+        if (!sheet._arrangement.NotesOnPage)
+            foreach (PdfSheet more in sheet.NotesPages())
+                yield return more;
+        if (!sheet._arrangement.TableOnPage)
+            foreach (PdfSheet more in sheet.TablePages())
+                yield return more;
+    }
+
+    // Rather all on one page; else first the notes, then the table go behind it.
+    private Arrangement BestOf(Arrangement[] all)
+    {
+        double least = _cloth.Marker.Placements.IsEmpty ? 1 : LeastLayHeightFor();
+        foreach ((bool table, bool notes) in ((bool, bool)[])[(true, true), (true, false), (false, true)])
+        {
+            Arrangement[] readable = [.. all.Where(one => one.TableOnPage == table && one.NotesOnPage == notes && one.LayHeight >= least)];
+            if (readable.Length > 0)
+                return readable.MaxBy(one => one.Scale * one.Size)!;
+        }
+        return all.Where(one => !one.TableOnPage && !one.NotesOnPage).MaxBy(one => one.Scale * one.Size)!;
     }
 
     private PdfSheet FirstPage()
@@ -73,13 +89,13 @@ internal sealed class GuideSheet
             double left = Margin + layWidth + 2 * Between;
             double width = PageWidth - Margin - left;
             double y = _arrangement.TableOnPage ? DrawTable(page, new Spot(left, top), width, size) : top;
-            DrawNotes(page, new Spot(left, y), width, size, _arrangement.TableOnPage);
+            DrawNotes(page, new Spot(left, y), width, _arrangement);
         }
         else
         {
             double width = PageWidth - 2 * Margin;
             double y = _arrangement.TableOnPage ? DrawTable(page, new Spot(Margin, below), width, size) : below;
-            DrawNotes(page, new Spot(Margin, y), width, size, _arrangement.TableOnPage);
+            DrawNotes(page, new Spot(Margin, y), width, _arrangement);
         }
         return new PdfSheet(_cloth.Cloth.Name, PageWidth, PageHeight, page);
     }
@@ -88,12 +104,27 @@ internal sealed class GuideSheet
     {
         TextColumn column = new(page, Margin, top, PageWidth - 2 * Margin);
         column.Write("No piece found a place on this cloth.", size * 1.3);
-        DrawNotes(page, new Spot(Margin, column.YMillimeters - Between), PageWidth - 2 * Margin, size, withCutList: false);
+        DrawNotes(page, new Spot(Margin, column.YMillimeters - Between), PageWidth - 2 * Margin, _arrangement);
         return new PdfSheet(_cloth.Cloth.Name, PageWidth, PageHeight, page);
     }
 
     private IEnumerable<PdfSheet> TablePages() =>
         PagesOf(_table, PlaceTable.Explanation(_cloth, _plan.Job.System)).Concat(PagesOf(GuideWords.CutTable(_cloth), ""));
+
+    private IEnumerable<PdfSheet> NotesPages()
+    {
+        double width = PageWidth - 2 * Margin;
+        FlowingText text = new(width, SizesInPoints[0] * PointMillimeters);
+        text.Add(NotPlacedHeading, GuideWords.NotPlaced(_cloth));
+        text.Add(NotesHeading, GuideWords.Notes(_plan, _cloth));
+        while (!text.IsEmpty)
+        {
+            Drawing page = new();
+            double top = DrawHeader(page, PageHeight - Margin, width, SizesInPoints[0] * PointMillimeters);
+            text.DrawPage(page, new Spot(Margin, top), Margin);
+            yield return new PdfSheet(_cloth.Cloth.Name + ", notes", PageWidth, PageHeight, page);
+        }
+    }
 
     private IEnumerable<PdfSheet> PagesOf(Table table, string explanation)
     {
@@ -111,18 +142,19 @@ internal sealed class GuideSheet
         }
     }
 
-    private Arrangement ArrangementFor(GuideLayout layout, double size, bool tableOnPage)
+    private Arrangement ArrangementFor(GuideLayout layout, double size, bool tableOnPage, bool notesOnPage)
     {
+        Arrangement draft = new(layout, size, tableOnPage, notesOnPage, 0, 0);
         double width = WidthOf(layout) - 2 * Margin;
         double height = HeightOf(layout) - 2 * Margin - HeaderHeight(width, size);
         double layWidth = LayWidthOf(layout);
         double legend = -Legend.Draw(new Drawing(), _cloth, default, layWidth) + Between;
         double beside = layout == GuideLayout.SideBySide ? width - layWidth - 2 * Between : width;
         double table = tableOnPage ? TableHeight(beside, size) : 0;
-        double text = table - DrawNotes(new Drawing(), default, beside, size, tableOnPage);
+        double text = table - DrawNotes(new Drawing(), default, beside, draft);
         double room = layout == GuideLayout.SideBySide ? (text <= height ? height - legend : 0) : height - legend - text;
         double scale = LayView.ScaleFor(_cloth, layWidth, room);
-        return new Arrangement(layout, size, tableOnPage, scale, scale * ClothFrame.Of(_cloth).HeightMillimeters);
+        return draft with { Scale = scale, LayHeight = scale * ClothFrame.Of(_cloth).HeightMillimeters };
     }
 
     // A long narrow lay is low on any paper: then as high as the wider paper allows, less a third.
@@ -162,19 +194,29 @@ internal sealed class GuideSheet
         return _table.HeightMillimeters(size) + frame - column.YMillimeters + Between;
     }
 
-    private double DrawNotes(Drawing page, Spot topLeft, double width, double size, bool withCutList)
+    private double DrawNotes(Drawing page, Spot topLeft, double width, Arrangement arrangement)
     {
+        double size = arrangement.Size;
         double half = (width - 2 * Between) / 2;
         TextColumn left = new(page, topLeft.XMillimeters, topLeft.YMillimeters, half);
         WriteList(left, "Cloth to buy", GuideWords.BuyingSteps(_cloth, _plan.Job.System), size);
-        if (withCutList)
+        if (arrangement.TableOnPage)
             WriteList(left, "Cut list", GuideWords.CutList(_cloth), size);
         TextColumn right = new(page, topLeft.XMillimeters + half + 2 * Between, topLeft.YMillimeters, half);
-        WriteList(right, "Not placed", GuideWords.NotPlaced(_cloth), size);
+        WriteList(right, NotPlacedHeading, Shortened(GuideWords.NotPlaced(_cloth), arrangement), size);
+        WriteList(right, NotesHeading, Shortened(GuideWords.Notes(_plan, _cloth), arrangement), size);
         WriteList(right, "Before you cut", Cautions.ForCutting, size);
         if (LetterNote.For(_plan) is { Length: > 0 } note)
             right.Write(note, size);
         return Math.Min(left.YMillimeters, right.YMillimeters);
+    }
+
+    private static ImmutableArray<string> Shortened(IEnumerable<string> sentences, Arrangement arrangement)
+    {
+        ImmutableArray<string> all = [.. sentences];
+        return arrangement.NotesOnPage || all.IsEmpty
+            ? all
+            : [string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{all.Length} in all: see the next page.")];
     }
 
     private static void WriteList(TextColumn column, string heading, IEnumerable<string> points, double size)

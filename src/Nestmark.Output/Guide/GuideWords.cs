@@ -3,7 +3,6 @@ using System.Globalization;
 using Nestmark.Cloths;
 using Nestmark.Geometry;
 using Nestmark.Output.Lays;
-using Nestmark.Output.Words;
 using Nestmark.Yardage;
 
 namespace Nestmark.Output.Guide;
@@ -16,19 +15,19 @@ internal static class GuideWords
 
     /// <summary>The cloth and how it lies.</summary>
     public static string ClothLine(ClothPlan cloth, MeasureSystem system) => PieceWords.Joined(
-        "Guide sheet", "cloth " + cloth.Cloth.Name, TapeText.Both(cloth.Cloth.Width, system) + " wide", PieceWords.LayForm(cloth), NapWords(cloth.Cloth.Nap));
+        "Guide sheet", "cloth " + cloth.Cloth.Name, LengthWords.TapeInBoth(cloth.Cloth.Width, system) + " wide", PieceWords.LayForm(cloth), NapWords(cloth.Cloth.Nap));
 
     /// <summary>How the length to buy comes about, one step a sentence.</summary>
     public static IEnumerable<string> BuyingSteps(ClothPlan cloth, MeasureSystem system)
     {
         Purchase purchase = cloth.Purchase;
         Cloth goods = cloth.Cloth;
-        yield return $"Lay length: {TapeText.Both(purchase.LayLength, system)}.";
+        yield return $"Lay length: {LengthWords.TapeInBoth(purchase.LayLength, system)}.";
         if (goods.Ends > Length.Zero)
-            yield return $"With an end of {TapeText.Full(goods.Ends, system)} at both sides: {TapeText.Both(purchase.WithEnds, system)}.";
+            yield return $"With an end of {LengthWords.Tape(goods.Ends, system)} at both sides: {LengthWords.TapeInBoth(purchase.WithEnds, system)}.";
         if (goods.LengthShrinkageRatio > 0)
-            yield return string.Create(CultureInfo.InvariantCulture, $"Before washing (shrinks {goods.LengthShrinkageRatio:0.#%} in length): {TapeText.Both(purchase.BeforeWash, system)}.");
-        yield return $"Sold in steps of {TapeText.Full(goods.Buying.Step, system)}: buy {purchase.Text} ({purchase.OtherText}).";
+            yield return string.Create(CultureInfo.InvariantCulture, $"Before washing (shrinks {goods.LengthShrinkageRatio:0.#%} in length): {LengthWords.TapeInBoth(purchase.BeforeWash, system)}.");
+        yield return $"Sold in steps of {LengthWords.Step(goods.Buying.Step, system)}: buy {purchase.Text} ({purchase.OtherText}).";
         if (purchase.Cost is decimal cost)
             yield return string.Create(CultureInfo.InvariantCulture, $"Cost: {cost:0.00} {purchase.Currency}").TrimEnd() + ".";
         yield return string.Create(CultureInfo.InvariantCulture, $"The pieces take {cloth.Marker.EfficiencyRatio * 100:0.0} % of the lay.");
@@ -44,8 +43,17 @@ internal static class GuideWords
         [new("", "Cut list", 1, Drawings.Anchor.Start)], [.. CutList(cloth).Select(line => ImmutableArray.Create(line))]);
 
     /// <summary>Pieces without a place, and why.</summary>
-    public static IEnumerable<string> NotPlaced(ClothPlan cloth) => cloth.Marker.Unplaced
-        .Select(unplaced => $"{(unplaced.Size.Length > 0 ? unplaced.Piece + " " + unplaced.Size : unplaced.Piece)}: {unplaced.Reason}");
+    public static IEnumerable<string> NotPlaced(ClothPlan cloth) => cloth.Marker.Unplaced.Select(unplaced =>
+    {
+        string title = unplaced.Size.Length > 0 ? unplaced.Piece + " " + unplaced.Size : unplaced.Piece;
+        return unplaced.Reason.StartsWith(title + " ", StringComparison.Ordinal) ? unplaced.Reason : $"{title}: {unplaced.Reason}";
+    });
+
+    /// <summary>The plan's notes that concern a cloth and its pieces; those that concern none go to the first cloth.</summary>
+    public static IEnumerable<string> Notes(Plan plan, ClothPlan cloth) => plan.Notes
+        .Where(note => ClothOf(plan.Job, note.Where.Item) == cloth.Cloth.Name)
+        .Select(note => NoteWords.Of(plan.Job, note))
+        .Distinct();
 
     /// <summary>Numbers in order, runs drawn together: "1–3, 7".</summary>
     public static string Ranges(IReadOnlyList<int> numbers)
@@ -63,6 +71,13 @@ internal static class GuideWords
         }
         return string.Join(", ", parts);
     }
+
+    private static string ClothOf(Job job, string item) =>
+        job.Cloths.FirstOrDefault(cloth => IsWithin(item, "cloths." + cloth.Name))?.Name
+        ?? job.Pieces.FirstOrDefault(piece => IsWithin(item, "pieces." + piece.Piece.Name))?.Cloth
+        ?? job.Cloths[0].Name;
+
+    private static bool IsWithin(string item, string key) => item == key || item.StartsWith(key + ".", StringComparison.Ordinal);
 
     private static string NapWords(Nap nap) => nap switch
     {

@@ -1,6 +1,6 @@
 using System.Globalization;
+using Nestmark.Geometry;
 using Nestmark.Output.Drawings;
-using Nestmark.Output.Words;
 using Nestmark.Yardage;
 
 namespace Nestmark.Output.Guide;
@@ -40,7 +40,7 @@ internal static class LayRuler
     }
 
     private static string Name(int mark, MeasureSystem system) => mark == 0
-        ? "0 " + TapeText.Unit(system)
+        ? LengthWords.Tape(Length.Zero, system)
         : mark.ToString(CultureInfo.InvariantCulture);
 
     private static int StepFor(double unitOnPaper) =>

@@ -56,25 +56,27 @@ internal static class LayView
         FoldBracket.Draw(lines, frame, laid.Placement, new Ink(0.3), 2);
         IEnumerable<(Spot, Spot)> obstacles = lines.Figures.OfType<PathFigure>()
             .SelectMany(path => path.Runs).SelectMany(run => run.Zip(run.Skip(1)));
-        LabelPlace? label = PlaceOf(laid, rings, [.. obstacles]);
+        LabelPlace? fitted = PlaceOf(laid, rings, [.. obstacles]);
+        LabelPlace label = fitted ?? Squeezed(laid, rings);
         if (laid.Placement.Turn.Facing == Geometry.Facing.Flipped)
         {
             page.Lines(Role.WrongSide, new Ink(0.1, LineStyle.Solid, 0.4), Hatching.Of(rings, HatchSpacing));
-            if (label is not null)
-                page.Fill(Role.Label, 1, label.Area.Corners);
+            page.Fill(Role.Label, 1, label.Area.Corners);
         }
         laid.DrawCuttingLine(page, frame, new Ink(0.35));
         NotchMark.DrawAll(page, frame, laid.Placement, 1.4);
         foreach (Figure figure in lines.Figures)
             page.Add(figure);
-        label?.Draw(page);
+        if (fitted is not null)
+            page.Fill(Role.Label, 1, fitted.Area.Corners);
+        label.Draw(page);
     }
 
-    // Number and name, or the number alone; both clear of the arrow if there is room, else across it.
+    // Number and name, or the number alone; both clear of the arrow if there is room, else across it on a white plate.
     private static LabelPlace? PlaceOf(Laid laid, ImmutableArray<ImmutableArray<Spot>> rings, ImmutableArray<(Spot, Spot)> obstacles)
     {
-        string number = laid.Number.ToString(CultureInfo.InvariantCulture);
-        TextLine numberLine = new(number, 4.2, FontWeight.Bold);
+        TextLine numberLine = NumberLine(laid);
+        string number = numberLine.Text;
         TextBlock full = new([numberLine, new TextLine(PieceWords.Title(laid.Placement), 2.9)]);
         TextBlock oneLine = new([new TextLine(number + " " + PieceWords.Title(laid.Placement), 2.9, FontWeight.Bold)]);
         TextBlock bare = new([numberLine with { SizeMillimeters = 3 }]);
@@ -82,9 +84,18 @@ internal static class LayView
         LabelRoom clear = new(rings, bounds, obstacles);
         LabelRoom crossed = new(rings, bounds, []);
         return clear.PlaceFor(full, 0.8, LabelTurn.Upright) ?? clear.PlaceFor(oneLine, 0.8) ?? clear.PlaceFor(bare, 0.8)
-            ?? crossed.PlaceFor(oneLine, 0.8) ?? crossed.PlaceFor(bare, 0.8)
-            ?? new LabelPlace(crossed.Deepest() ?? bounds.Center, bare.Scaled(0.72), LabelTurn.Upright);
+            ?? crossed.PlaceFor(oneLine, 0.8) ?? crossed.PlaceFor(bare, 0.8);
     }
+
+    // The number over a piece that is too small for it.
+    private static LabelPlace Squeezed(Laid laid, ImmutableArray<ImmutableArray<Spot>> rings)
+    {
+        Area bounds = Area.Around(rings[0]);
+        TextBlock bare = new([NumberLine(laid) with { SizeMillimeters = 2.2 }]);
+        return new LabelPlace(new LabelRoom(rings, bounds, []).Deepest() ?? bounds.Center, bare, LabelTurn.Upright);
+    }
+
+    private static TextLine NumberLine(Laid laid) => new(laid.Number.ToString(CultureInfo.InvariantCulture), 4.2, FontWeight.Bold);
 
     private static void DrawWords(Drawing page, Frame frame, Area area, ClothPlan cloth)
     {

@@ -3,7 +3,6 @@ using System.Globalization;
 using Nestmark.Geometry;
 using Nestmark.Output.Drawings;
 using Nestmark.Output.Lays;
-using Nestmark.Output.Words;
 using Nestmark.Yardage;
 
 namespace Nestmark.Output.Guide;
@@ -16,13 +15,13 @@ internal static class PlaceTable
     public static Table Of(ClothPlan cloth, MeasureSystem system)
     {
         string across = cloth.Marker.Surface.HasFold ? "to fold" : "to edge";
-        string unit = TapeText.Unit(system);
+        string unit = LengthWords.TapeUnit(system);
         ImmutableArray<TableColumn> columns =
         [
-            new("", "No.", 0.05, Anchor.Start), new("", "Piece", 0.2, Anchor.Start), new("", "Size", 0.07, Anchor.Start),
+            new("", "No.", 0.05, Anchor.Start), new("", "Piece", 0.19, Anchor.Start), new("", "Size", 0.06, Anchor.Start),
             new("", "Copy", 0.08, Anchor.Start), new("", "Cut", 0.09, Anchor.Start), new("", "Lies", 0.15, Anchor.Start),
-            new($"Near end of grainline, {unit}", "to cut end", 0.1, Anchor.End), new($"Near end of grainline, {unit}", across, 0.08, Anchor.End),
-            new($"Far end of grainline, {unit}", "to cut end", 0.1, Anchor.End), new($"Far end of grainline, {unit}", across, 0.08, Anchor.End),
+            new($"Near end, {unit}", "to cut end", 0.11, Anchor.End), new($"Near end, {unit}", across, 0.08, Anchor.End),
+            new($"Far end, {unit}", "to cut end", 0.11, Anchor.End), new($"Far end, {unit}", across, 0.08, Anchor.End),
         ];
         return new Table(columns, [.. Laid.AllOf(cloth).Select(laid => RowOf(laid, cloth, system))]);
     }
@@ -30,12 +29,12 @@ internal static class PlaceTable
     /// <summary>What the numbers mean, one sentence or two.</summary>
     public static string Explanation(ClothPlan cloth, MeasureSystem system)
     {
-        string ends = cloth.Cloth.Ends > Length.Zero ? $", its end of {TapeText.Full(cloth.Cloth.Ends, system)} included" : "";
+        string ends = cloth.Cloth.Ends > Length.Zero ? $", its end of {LengthWords.Tape(cloth.Cloth.Ends, system)} included" : "";
         string edge = cloth.Marker.Surface.HasFold
             ? "the fold"
             : "the lower edge of the cloth" + (cloth.Cloth.Selvage > Length.Zero ? ", its selvage included" : "");
         return $"Measured on washed cloth: along it from the cut end at the left{ends}; across it from {edge}. "
-            + "The near end of a grainline is the one closer to the cut end.";
+            + "The ends are those of the grainline; the near one is closer to the cut end.";
     }
 
     /// <summary>Where a point of the lay lies, as measured: from the cut end, and from the fold or the lower edge of the cloth.</summary>
@@ -54,8 +53,8 @@ internal static class PlaceTable
             laid.Number.ToString(CultureInfo.InvariantCulture), laid.Placement.Piece.Name, laid.Placement.Size,
             string.Create(CultureInfo.InvariantCulture, $"{laid.Placement.Copy} of {laid.Copies}"),
             PieceWords.Layers(laid.Placement), LiesOf(laid),
-            TapeText.Number(nearAlong, system), TapeText.Number(nearAcross, system),
-            TapeText.Number(farAlong, system), TapeText.Number(farAcross, system),
+            LengthWords.TapeNumber(nearAlong, system), LengthWords.TapeNumber(nearAcross, system),
+            LengthWords.TapeNumber(farAlong, system), LengthWords.TapeNumber(farAcross, system),
         ];
     }
 

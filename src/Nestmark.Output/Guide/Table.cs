@@ -52,7 +52,7 @@ internal sealed record Table(ImmutableArray<TableColumn> Columns, ImmutableArray
                 share += Columns[end++].ShareRatio * width;
             if (Columns[i].Group.Length > 0)
             {
-                page.Text(Role.Label, Columns[i].Group, new Spot(x + share, y), size, Anchor.End, FontWeight.Bold);
+                page.Text(Role.Label, FittedText.Cut(Columns[i].Group, size, FontWeight.Bold, share - size), new Spot(x + share, y), size, Anchor.End, FontWeight.Bold);
                 page.Line(Role.Frame, RowLine, new Spot(x + size, y - size * 0.35), new Spot(x + share, y - size * 0.35));
             }
             x += share;

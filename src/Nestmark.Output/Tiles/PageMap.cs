@@ -9,12 +9,29 @@ using Nestmark.Output.Words;
 namespace Nestmark.Output.Tiles;
 
 /// <summary>The first page of a cloth's marker: test squares, how to join the pages, and which page is where.</summary>
-internal static class PageMap
+internal sealed class PageMap
 {
-    private const double Width = 190;
+    private const double TextWidth = 190;
+    private const double MaximumTextWidth = 280;
     private const double BodySize = 3.2;
 
-    /// <summary>Draws it.</summary>
+    // Room below the map for the closing words, and left of and above it for the arrows.
+    private const double WordsRoom = 24;
+    private const double ArrowRoom = 6;
+
+    private static readonly Ink PieceLine = new(0.1, LineStyle.Solid, 0.55);
+    private static readonly Ink PageLine = new(0.2);
+    private static readonly Ink OrderLine = new(0.3, LineStyle.Solid, 0.3);
+
+    private readonly TrueSizeLay _lay;
+    private readonly TileGrid _grid;
+    private readonly MapHeading _heading;
+    private readonly ImmutableArray<string> _names;
+
+    private PageMap(TrueSizeLay lay, TileGrid grid, MapHeading heading, ImmutableArray<string> names) =>
+        (_lay, _grid, _heading, _names) = (lay, grid, heading, names);
+
+    /// <summary>Draws it; a sheet lies the way that makes the map larger.</summary>
     /// <param name="lay">The cloth's lay.</param>
     /// <param name="grid">Its pages.</param>
     /// <param name="paper">What is printed on.</param>
@@ -22,25 +39,45 @@ internal static class PageMap
     /// <param name="names">The name of each printed page, in order.</param>
     public static PdfSheet Draw(TrueSizeLay lay, TileGrid grid, Paper paper, MapHeading heading, ImmutableArray<string> names)
     {
-        bool isRoll = paper.Height is null;
-        double pageWidth = isRoll ? Width + 2 * TileGrid.Margin : paper.Width.TotalMillimeters;
-        double pageHeight = paper.Height?.TotalMillimeters ?? paper.Width.TotalMillimeters;
+        double width = paper.Width.TotalMillimeters;
+        PageMap map = new(lay, grid, heading, names);
+        if (paper.Height is not Length height)
+            return map.SheetOf(TextWidth + 2 * TileGrid.Margin, width).Sheet;
+        (PdfSheet upright, double uprightScale) = map.SheetOf(width, height.TotalMillimeters);
+        (PdfSheet across, double acrossScale) = map.SheetOf(height.TotalMillimeters, width);
+        return acrossScale > uprightScale ? across : upright;
+    }
+
+    private (PdfSheet Sheet, double Scale) SheetOf(double pageWidth, double pageHeight)
+    {
         Drawing page = new();
-        double top = pageHeight - TileGrid.Margin;
-        TextColumn column = new(page, TileGrid.Margin, top, Width);
-        column.Write(heading.Garment, 6.5, FontWeight.Bold);
-        column.Write(heading.Cloth, BodySize);
+        double width = pageWidth - 2 * TileGrid.Margin;
+        double top = WriteHead(page, pageHeight - TileGrid.Margin, width);
+        double arrows = _grid.Printed.Length > 1 ? ArrowRoom : 0;
+        Area room = new(TileGrid.Margin + arrows, TileGrid.Margin + WordsRoom, TileGrid.Margin + width, top - 5 - arrows);
+        Frame frame = FrameFor(_grid, room);
+        Area map = OnMap(frame, WholeOf(_grid));
+        DrawMap(page, frame);
+        if (_grid.Printed.Length > 1)
+            DrawOrder(page, map);
+        WriteCautions(new TextColumn(page, TileGrid.Margin, map.BottomMillimeters - 4, width));
+        return (new PdfSheet(_heading.PageName, pageWidth, pageHeight, page), frame.ScaleRatio);
+    }
+
+    /// <returns>Where it ends, counted up the page.</returns>
+    private double WriteHead(Drawing page, double top, double width)
+    {
+        TextColumn column = new(page, TileGrid.Margin, top, width);
+        column.Write(_heading.Garment, 6.5, FontWeight.Bold);
+        column.Write(_heading.Cloth, BodySize);
         column.Skip(2);
         column.Write("Print at 100 % (“actual size”), never “fit to page”. Measure a square before you print the rest.", 3.8, FontWeight.Bold);
         column.Skip(3);
         Spot right = TestSquares.Draw(page, new Spot(TileGrid.Margin, column.YMillimeters));
-        TextColumn notes = new(page, right.XMillimeters + 8, column.YMillimeters, TileGrid.Margin + Width - right.XMillimeters - 8);
-        WriteJoining(notes, grid);
-        double below = Math.Min(notes.YMillimeters, right.YMillimeters - TestSquares.ImperialSide) - 5;
-        double bottom = Math.Max(TileGrid.Margin + 30, below - 400);
-        double mapBottom = DrawMap(page, lay, grid, new Area(TileGrid.Margin, bottom, TileGrid.Margin + Width, below), names);
-        WriteCautions(new TextColumn(page, TileGrid.Margin, mapBottom - 4, Width), heading);
-        return new PdfSheet(heading.PageName, pageWidth, pageHeight, page);
+        double left = right.XMillimeters + 8;
+        TextColumn notes = new(page, left, column.YMillimeters, TileGrid.Margin + Math.Min(width, MaximumTextWidth) - left);
+        WriteJoining(notes, _grid);
+        return Math.Min(notes.YMillimeters, right.YMillimeters - TestSquares.ImperialSide);
     }
 
     private static void WriteJoining(TextColumn notes, TileGrid grid)
@@ -54,36 +91,69 @@ internal static class PageMap
         }
         notes.WritePoint("Cut the edge at the left and at the top where it says so; leave the others.", BodySize);
         notes.WritePoint("Lay the cut edge on the dashed line of its neighbor: two halves make one diamond, with the same number on both sides.", BodySize);
-        notes.WritePoint("Join each row from left to right: A1, A2, …", BodySize);
+        notes.WritePoint("First join each row from left to right: A1, A2, …", BodySize);
         notes.WritePoint("Then join the rows from the top down: A, B, …", BodySize);
+        if (HasGap(grid))
+            notes.WritePoint("A row with a gap stays in parts; the row above or below holds them together.", BodySize);
         notes.WritePoint("Measure again along the grain arrow of a long piece.", BodySize);
         if (grid.Printed.Length < grid.Tiles.Length)
             notes.WritePoint("Gray places in the map hold no piece and are not printed.", BodySize);
     }
 
-    private static double DrawMap(Drawing page, TrueSizeLay lay, TileGrid grid, Area room, ImmutableArray<string> names)
+    // A gap: pages of a row with none between them.
+    private static bool HasGap(TileGrid grid) => grid.Printed
+        .GroupBy(tile => tile.Row)
+        .Any(row => row.Max(tile => tile.Column) - row.Min(tile => tile.Column) >= row.Count());
+
+    private static Area WholeOf(TileGrid grid) => grid.Tiles.Select(tile => tile.Own).Aggregate((left, right) => left.Including(right));
+
+    private static Frame FrameFor(TileGrid grid, Area room)
     {
-        Area all = grid.Tiles.Select(tile => tile.Shown).Aggregate((left, right) => left.Including(right));
+        Area all = WholeOf(grid);
         double scale = Math.Min(room.WidthMillimeters / all.WidthMillimeters, room.HeightMillimeters / all.HeightMillimeters);
-        Frame frame = new(scale, new Spot(
+        return new Frame(scale, new Spot(
             room.LeftMillimeters - all.LeftMillimeters * scale, room.TopMillimeters - all.TopMillimeters * scale));
-        foreach (Tile tile in grid.Tiles.Except(grid.Printed))
-            page.Fill(Role.Frame, 0.82, OnMap(frame, tile.Own).Corners);
-        foreach (TrueSizePiece piece in lay.Pieces)
-            page.Add(new PathFigure(Role.CuttingLine, piece.Laid.CuttingRings(frame), PathEnds.Closed, new Ink(0.2), null));
-        foreach (Tile tile in grid.Tiles)
-            page.Ring(Role.Frame, new Ink(0.25), OnMap(frame, tile.Own).Corners);
-        for (int i = 0; i < names.Length; i++)
-            DrawName(page, OnMap(frame, grid.Printed[i].Own), names[i]);
-        return frame.Of(0, all.BottomMillimeters).YMillimeters;
     }
 
+    private void DrawMap(Drawing page, Frame frame)
+    {
+        foreach (Tile tile in _grid.Tiles.Except(_grid.Printed))
+            page.Fill(Role.Frame, 0.88, OnMap(frame, tile.Own).Corners);
+        foreach (TrueSizePiece piece in _lay.Pieces)
+            page.Add(new PathFigure(Role.CuttingLine, piece.Laid.CuttingRings(frame), PathEnds.Closed, PieceLine, null));
+        foreach (Tile tile in _grid.Tiles)
+            page.Ring(Role.Frame, PageLine, OnMap(frame, tile.Own).Corners);
+        for (int i = 0; i < _names.Length; i++)
+            DrawName(page, OnMap(frame, _grid.Printed[i].Own), _names[i]);
+    }
+
+    // On a white plate, so that no outline runs through it.
     private static void DrawName(Drawing page, Area cell, string name)
     {
         double widthAtOne = new TextLine(name, 1, FontWeight.Bold).WidthMillimeters;
-        double size = Math.Min(Math.Min(7, cell.HeightMillimeters * 0.5), cell.WidthMillimeters * 0.85 / widthAtOne);
-        Spot at = cell.Center.Moved(0, -size * PrintFont.CapitalHeightRatio / 2);
-        page.Add(new TextFigure(Role.Frame, name, at, size, Anchor.Middle, FontWeight.Bold, Angle.Zero, 0.45));
+        double size = Math.Min(Math.Min(7, cell.HeightMillimeters * 0.5), cell.WidthMillimeters * 0.75 / widthAtOne);
+        double capital = size * PrintFont.CapitalHeightRatio;
+        Spot at = cell.Center.Moved(0, -capital / 2);
+        double half = widthAtOne * size / 2;
+        Area plate = new Area(at.XMillimeters - half, at.YMillimeters, at.XMillimeters + half, at.YMillimeters + capital).Grown(size * 0.14);
+        page.Fill(Role.Frame, 1, plate.Corners);
+        page.Text(Role.Frame, name, at, size, Anchor.Middle, FontWeight.Bold);
+    }
+
+    private static void DrawOrder(Drawing page, Area map)
+    {
+        const double Reach = 40;
+        Spot corner = new(map.LeftMillimeters, map.TopMillimeters);
+        DrawArrow(page, corner.Moved(0, 2), corner.Moved(Math.Min(Reach, map.WidthMillimeters), 2));
+        page.Text(Role.Frame, "first each row", corner.Moved(0, 3.2), 2.4);
+        DrawArrow(page, corner.Moved(-2, 0), corner.Moved(-2, -Math.Min(Reach, map.HeightMillimeters)));
+        page.Add(new TextFigure(Role.Frame, "then the rows", corner.Moved(-3.2, 0), 2.4, Anchor.End, FontWeight.Regular, Angle.Quarter, 0));
+    }
+
+    private static void DrawArrow(Drawing page, Spot from, Spot to)
+    {
+        page.Line(Role.Frame, OrderLine, from, from.Toward(to, 0.95));
+        ArrowHead.Draw(page, Role.Frame, from, to, 2.5);
     }
 
     private static Area OnMap(Frame frame, Area area)
@@ -93,11 +163,11 @@ internal static class PageMap
         return new Area(low.XMillimeters, low.YMillimeters, high.XMillimeters, high.YMillimeters);
     }
 
-    private static void WriteCautions(TextColumn column, MapHeading heading)
+    private void WriteCautions(TextColumn column)
     {
-        column.Write(heading.Pages, BodySize);
+        column.Write(_heading.Pages, BodySize);
         column.Write(Cautions.ForPaper, BodySize);
-        if (heading.MissingLetters.Length > 0)
-            column.Write(heading.MissingLetters, BodySize);
+        if (_heading.MissingLetters.Length > 0)
+            column.Write(_heading.MissingLetters, BodySize);
     }
 }

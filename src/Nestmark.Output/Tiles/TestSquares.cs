@@ -22,18 +22,18 @@ internal static class TestSquares
     {
         DrawSquare(drawing, topLeft, MetricSide, "5 cm");
         Spot second = topLeft.Moved(MetricSide + 8, 0);
-        DrawSquare(drawing, second, ImperialSide, "2 in");
+        DrawSquare(drawing, second, ImperialSide, "2\"");
         return second.Moved(ImperialSide, 0);
     }
 
-    /// <summary>A short bar for a page: 5 cm, and a tick where 2 in end.</summary>
+    /// <summary>A short bar for a page: 5 cm, and a tick where 2 inches end.</summary>
     public static void DrawBar(Drawing drawing, Spot left)
     {
         Ink ink = new(0.2, LineStyle.Solid, 0.3);
         drawing.Line(Role.TestSquare, ink, left.Moved(0, 1.5), left, left.Moved(MetricSide, 0), left.Moved(MetricSide, 1.5));
         drawing.Line(Role.TestSquare, ink, left.Moved(MetricSide, 0), left.Moved(ImperialSide, 0), left.Moved(ImperialSide, -1.5));
         drawing.Text(Role.TestSquare, "5 cm", left.Moved(MetricSide - 1, 0.7), 2.2, Anchor.End);
-        drawing.Text(Role.TestSquare, "2 in", left.Moved(ImperialSide + 0.8, -1.6), 2.2);
+        drawing.Text(Role.TestSquare, "2\"", left.Moved(ImperialSide + 0.8, -1.6), 2.2);
     }
 
     private static void DrawSquare(Drawing drawing, Spot topLeft, double side, string name)

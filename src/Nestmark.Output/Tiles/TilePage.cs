@@ -35,7 +35,7 @@ internal static class TilePage
         Spot corner = new(tile.Own.LeftMillimeters + 4, tile.Own.TopMillimeters - 13);
         background.Add(new TextFigure(Role.Frame, words.Name, corner, 12, Anchor.Start, FontWeight.Bold, Angle.Zero, 0.72));
         background.Add(new TextFigure(Role.Frame, words.Below, corner.Moved(0.5, -4.5), 3, Anchor.Start, FontWeight.Regular, Angle.Zero, 0.4));
-        TestSquares.DrawBar(background, new Spot(tile.Own.LeftMillimeters + 4, tile.Own.BottomMillimeters + 11));
+        TestSquares.DrawBar(background, new Spot(tile.Own.LeftMillimeters + 4, tile.Own.BottomMillimeters + 17));
         return background;
     }
 

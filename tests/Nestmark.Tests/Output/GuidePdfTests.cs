@@ -55,7 +55,7 @@ public sealed class GuidePdfTests
     public void The_length_to_buy_stands_there_in_both_systems_with_its_cost()
     {
         string text = PrintedPage.Read(GuidePdf.Write(PlanBuilder.Folded()))[0].Text;
-        foreach (string words in (string[])["Buy 1.6 m (14/8 yd)", "29.60 EUR", "shrinks 5%", "Lay length: 141.5 cm (55 11/16 in)", "63."])
+        foreach (string words in (string[])["Buy 1.6 m (14/8 yd)", "29.60 EUR", "shrinks 5%", "Lay length: 141.5 cm (55 11/16\")", "63."])
             Assert.Contains(words, text, StringComparison.Ordinal);
     }
 
@@ -82,6 +82,45 @@ public sealed class GuidePdfTests
         double run = double.Parse(table.Rows[3][^2], System.Globalization.CultureInfo.InvariantCulture) - double.Parse(table.Rows[3][^4], System.Globalization.CultureInfo.InvariantCulture);
         Assert.Equal(run, rise, 0.11);
         Assert.Equal("wrong side up · 180°", table.Rows[2][5]);
+    }
+
+    [Theory]
+    [InlineData(MeasureSystem.Metric)]
+    [InlineData(MeasureSystem.Imperial)]
+    public void Headings_of_the_table_do_not_run_into_each_other(MeasureSystem system)
+    {
+        foreach (Plan plan in (Plan[])[PlanBuilder.Folded(system), PlanBuilder.Open(system)])
+        {
+            PrintedPage page = PrintedPage.Read(GuidePdf.Write(plan))[0];
+            string[] cut = ["to cut end", "to " + (plan.Cloths[0].Marker.Surface.HasFold ? "fold" : "edge")];
+            Assert.All(cut, heading => Assert.Contains(heading, page.Text, StringComparison.Ordinal));
+            foreach (string heading in (string[])["Near end, ", "to cut end"])
+            {
+                double y = page.Letters[page.Text.IndexOf(heading, StringComparison.Ordinal)].Location.Y;
+                (double Start, double End)[] row = [.. page.Letters.Where(letter => Math.Abs(letter.Location.Y - y) < 0.1).Select(letter => (letter.StartBaseLine.X, letter.EndBaseLine.X)).Order()];
+                Assert.All(row.Zip(row.Skip(1)), pair => Assert.True(pair.First.End <= pair.Second.Start + 0.05));
+            }
+        }
+    }
+
+    [Fact]
+    public void A_reason_that_names_its_piece_does_not_name_it_twice()
+    {
+        ClothPlan cloth = PlanBuilder.Nothing().Cloths[0];
+        string[] reasons = ["front M is 72 cm deep.", "It is deep."];
+        ClothPlan refused = cloth with { Marker = cloth.Marker with { Unplaced = [.. reasons.Select(reason => new Nestmark.Nesting.Unplaced("front", "M", reason))] } };
+        Assert.Equal(["front M is 72 cm deep.", "front M: It is deep."], GuideWords.NotPlaced(refused));
+    }
+
+    [Theory]
+    [InlineData(MeasureSystem.Imperial, 114.3, "Sold in steps of 1/8 yd: buy")]
+    [InlineData(MeasureSystem.Metric, 100, "Sold in steps of 10 cm: buy")]
+    public void The_step_of_the_shop_reads_as_the_shop_says_it(MeasureSystem system, double stepMillimeters, string expected)
+    {
+        ClothPlan cloth = PlanBuilder.Folded(system).Cloths[0];
+        Nestmark.Cloths.BuyingRule rule = cloth.Cloth.Buying with { Step = Nestmark.Geometry.Length.FromMillimeters(stepMillimeters) };
+        ClothPlan other = cloth with { Cloth = cloth.Cloth with { Buying = rule } };
+        Assert.Contains(GuideWords.BuyingSteps(other, system), step => step.StartsWith(expected, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -1,36 +1,12 @@
 using CsCheck;
-using Nestmark.Geometry;
 using Nestmark.Output.Drawings;
 using Nestmark.Output.Fonts;
-using Nestmark.Output.Words;
-using Nestmark.Yardage;
 using PdfSharp.Drawing;
 
 namespace Nestmark.Tests.Output;
 
 public sealed class WordsTests
 {
-    // 1 in = 25.4 mm; a tape shows sixteenths, fractions in lowest terms.
-    [Theory]
-    [InlineData(25.4, "1")]
-    [InlineData(12.7, "1/2")]
-    [InlineData(1400, "55 1/8")]
-    [InlineData(15.875, "5/8")]
-    [InlineData(0, "0")]
-    [InlineData(0.7, "0")]
-    [InlineData(-38.1, "-1 1/2")]
-    [InlineData(25.3, "1")]
-    public void Inches_are_given_to_the_nearest_sixteenth(double millimeters, string expected) =>
-        Assert.Equal(expected, TapeText.Number(Length.FromMillimeters(millimeters), MeasureSystem.Imperial));
-
-    [Theory]
-    [InlineData(1234.5, "123.5")]
-    [InlineData(1234.4, "123.4")]
-    [InlineData(20, "2.0")]
-    [InlineData(0.2, "0.0")]
-    public void Centimeters_are_given_to_the_millimeter(double millimeters, string expected) =>
-        Assert.Equal(expected, TapeText.Number(Length.FromMillimeters(millimeters), MeasureSystem.Metric));
-
     // Judge: the PDF library's own measuring of the same font.
     [Theory]
     [InlineData("Harbour smock, café ½ ⅝", "regular")]

@@ -6,21 +6,50 @@ namespace Nestmark.Tests.Yardage;
 
 public sealed class LengthWordsTests
 {
+    // 1 in = 25.4 mm exactly; a tape shows sixteenths, fractions in lowest terms.
     [Theory]
-    [InlineData(12.375, "12 3/8\"")]
-    [InlineData(0.5, "1/2\"")]
-    [InlineData(3, "3\"")]
-    [InlineData(0, "0\"")]
-    [InlineData(2.99, "3\"")]
-    [InlineData(2.0625, "2 1/8\"")]
-    public void Inches_are_in_eighths_and_lowest_terms(double inches, string expected) =>
-        Assert.Equal(expected, LengthWords.Tape(Length.FromInches(inches), MeasureSystem.Imperial));
+    [InlineData(314.325, "12 3/8")]
+    [InlineData(25.4, "1")]
+    [InlineData(12.7, "1/2")]
+    [InlineData(1400, "55 1/8")]
+    [InlineData(33.3375, "1 5/16")]
+    [InlineData(0, "0")]
+    [InlineData(0.7, "0")]
+    [InlineData(-38.1, "-1 1/2")]
+    [InlineData(25.3, "1")]
+    public void Inches_on_a_tape_are_given_to_the_nearest_sixteenth(double millimeters, string expected)
+    {
+        Length length = Length.FromMillimeters(millimeters);
+        Assert.Equal(expected, LengthWords.TapeNumber(length, MeasureSystem.Imperial));
+        Assert.Equal(expected + "\"", LengthWords.Tape(length, MeasureSystem.Imperial));
+    }
+
+    [Theory]
+    [InlineData(1234.5, "123.5")]
+    [InlineData(1234.4, "123.4")]
+    [InlineData(20, "2.0")]
+    [InlineData(0.2, "0.0")]
+    public void Centimeters_in_a_column_keep_their_decimal(double millimeters, string expected) =>
+        Assert.Equal(expected, LengthWords.TapeNumber(Length.FromMillimeters(millimeters), MeasureSystem.Metric));
 
     [Fact]
-    public void Finer_parts_are_had_for_the_asking() => Assert.Equal("1 5/16\"", LengthWords.Inches(Length.FromInches(1.3125), 16));
+    public void Both_systems_stand_side_by_side_the_own_first()
+    {
+        Assert.Equal("140 cm (55 1/8\")", LengthWords.TapeInBoth(Length.FromCentimeters(140), MeasureSystem.Metric));
+        Assert.Equal("45\" (114.3 cm)", LengthWords.TapeInBoth(Length.FromInches(45), MeasureSystem.Imperial));
+    }
 
-    [Fact]
-    public void Inches_below_zero_keep_their_sign() => Assert.Equal("-1 1/4\"", LengthWords.Inches(Length.FromInches(-1.25), 8));
+    // references/trade.md 2.1 [HOS]: 1/8 yd = 4 1/2 in. A step is told in the units in which it is whole.
+    [Theory]
+    [InlineData(114.3, MeasureSystem.Imperial, "1/8 yd")]
+    [InlineData(914.4, MeasureSystem.Imperial, "1 yd")]
+    [InlineData(304.8, MeasureSystem.Imperial, "1/3 yd")]
+    [InlineData(25.4, MeasureSystem.Imperial, "1\"")]
+    [InlineData(100, MeasureSystem.Metric, "10 cm")]
+    [InlineData(100, MeasureSystem.Imperial, "10 cm")]
+    [InlineData(114.3, MeasureSystem.Metric, "1/8 yd")]
+    public void A_step_reads_as_the_shop_says_it(double millimeters, MeasureSystem system, string expected) =>
+        Assert.Equal(expected, LengthWords.Step(Length.FromMillimeters(millimeters), system));
 
     [Theory]
     [InlineData(314.4, "31.4 cm")]
