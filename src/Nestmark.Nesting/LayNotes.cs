@@ -19,6 +19,10 @@ public static class LayNotes
             piece.Name,
             $"{piece.Name} is cut {piece.Cut} from folded cloth, so half of them come out as mirror images.",
             "Write it as pairs if that is meant; lay the cloth open if all must be alike."),
+        (LayForm.Open, CutKind.Copies) when int.IsEvenInteger(piece.Cut.Count) && !MirrorImage.IsItsOwn(piece, cloth.Nap) => new(
+            piece.Name,
+            $"{piece.Name} is cut {piece.Cut} from open cloth, and {(piece.Cut.Count == 2 ? "both copies" : "all copies")} lie as drawn.",
+            $"Write {new CutQuantity(piece.Cut.Count / 2, CutKind.Pairs)} for left and right ones."),
         (LayForm.Open, CutKind.Pairs) when cloth.Nap != Nap.None => new(
             piece.Name,
             $"The second {piece.Name} of each pair is turned over along the grain, so the nap runs the same way on both.",

@@ -29,6 +29,22 @@ public sealed class LayRulesNotesTests
         Assert.Single(LayNotes.For(TestCloths.Folded with { Nap = Nap.OneWay }, [Order(SameLeftAndRight, "2")]));
 
     [Theory]
+    [InlineData("2", "piece is cut 2 from open cloth, and both copies lie as drawn. Write 1 pair for left and right ones.")]
+    [InlineData("4", "piece is cut 4 from open cloth, and all copies lie as drawn. Write 2 pairs for left and right ones.")]
+    public void Copies_that_are_not_their_own_mirror_image_get_a_note_on_open_cloth(string cut, string expected)
+    {
+        LayNote note = LayNotes.For(TestCloths.Open, [Order(Lopsided, cut)]).Single();
+        Assert.Equal(expected, note.What + " " + note.Hint);
+    }
+
+    [Theory]
+    [InlineData(SameTopAndBottom, "2")]
+    [InlineData(Lopsided, "1")]
+    [InlineData(Lopsided, "3")]
+    public void Single_copies_and_those_that_are_their_own_mirror_image_get_none_on_open_cloth(string shape, string cut) =>
+        Assert.Empty(LayNotes.For(TestCloths.Open, [Order(shape, cut)]));
+
+    [Theory]
     [InlineData(Nap.None, 0)]
     [InlineData(Nap.BySize, 1)]
     [InlineData(Nap.OneWay, 1)]
