@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using Nestmark.Input;
 using Nestmark.Output;
@@ -32,6 +33,11 @@ internal static class LayCommand
             if (result.GetResult(seconds) is not null && result.GetResult(steps) is not null)
                 result.AddError("--seconds and --steps exclude each other: give one of them.");
         });
+        folder.Validators.Add(result =>
+        {
+            if (string.IsNullOrWhiteSpace(result.GetValueOrDefault<string>()))
+                result.AddError("--out takes the name of a folder, and it is empty.");
+        });
         command.SetAction(parsed => (int)Run(OptionsOf(parsed), terminal, doors, stop));
         return command;
 
@@ -51,6 +57,12 @@ internal static class LayCommand
         {
             ProblemLines.Write(terminal.Error, reading.Problems);
             return ExitCodes.Of([], reading.Problems, null);
+        }
+        ImmutableArray<Problem> obstacles = doors.FindObstacles(job, options);
+        if (!obstacles.IsEmpty)
+        {
+            ProblemLines.Write(terminal.Error, obstacles);
+            return ExitCodes.Of([], obstacles, null);
         }
         Plan plan = Planned(job, options, terminal, stop);
         plan = plan with { Notes = [.. reading.Problems, .. plan.Notes] };

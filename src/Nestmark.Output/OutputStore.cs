@@ -27,12 +27,10 @@ public static class OutputStore
         string current = folder;
         try
         {
-            if (File.Exists(folder))
-                return [StoreProblems.FolderIsFile(folder)];
-            Directory.CreateDirectory(folder);
-            ImmutableArray<Problem> problems = [.. files.SelectMany(file => Obstacles(Path.Combine(folder, file.Name), origin, replacing))];
+            ImmutableArray<Problem> problems = Obstacles(folder, files.Select(file => file.Name), origin, replacing);
             if (!problems.IsEmpty)
                 return problems;
+            Directory.CreateDirectory(folder);
             RemoveLeftovers(folder);
             WriteAll(folder, files, ref current);
             return [];
@@ -40,6 +38,25 @@ public static class OutputStore
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or NotSupportedException)
         {
             return [StoreProblems.Of(current, fault)];
+        }
+    }
+
+    /// <summary>What stands in the way of writing files of these names, as far as can be told without writing. Changes nothing.</summary>
+    /// <param name="folder">Need not exist.</param>
+    /// <param name="names">Names without a folder.</param>
+    /// <param name="origin">As for <see cref="Write"/>.</param>
+    /// <param name="replacing">Which files may be replaced.</param>
+    public static ImmutableArray<Problem> Obstacles(string folder, IEnumerable<string> names, string origin, Replacing replacing)
+    {
+        try
+        {
+            return File.Exists(folder)
+                ? [StoreProblems.FolderIsFile(folder)]
+                : [.. names.SelectMany(name => Obstacles(Path.Combine(folder, name), origin, replacing))];
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return [StoreProblems.Of(folder, fault)];
         }
     }
 

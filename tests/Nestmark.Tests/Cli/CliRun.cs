@@ -19,6 +19,9 @@ internal sealed class CliRun
     /// <summary>Why the files cannot be written.</summary>
     public ImmutableArray<Problem> WriteProblems { get; init; } = [];
 
+    /// <summary>What stands in the way of writing, told before the search.</summary>
+    public ImmutableArray<Problem> Obstacles { get; init; } = [];
+
     /// <summary>What the output leads to.</summary>
     public TerminalKind Kind { get; init; } = TerminalKind.Plain;
 
@@ -41,13 +44,17 @@ internal sealed class CliRun
         [cloth], [new SizeCount("", 1)]);
 
     /// <summary>Runs a command line, blanks between its words.</summary>
-    public int Run(string commandLine, CancellationToken stop = default)
+    public int Run(string commandLine, CancellationToken stop = default) =>
+        Run(commandLine.Split(' ', StringSplitOptions.RemoveEmptyEntries), stop);
+
+    /// <summary>Runs a command line of some words.</summary>
+    public int Run(string[] words, CancellationToken stop)
     {
         using StringWriter results = new() { NewLine = "\n" };
         using StringWriter errors = new() { NewLine = "\n" };
         int code = CommandLine.Run(
-            commandLine.Split(' ', StringSplitOptions.RemoveEmptyEntries), new Terminal(results, errors, Kind),
-            new Doors(path => new JobReading(Problems.Any(problem => problem.Severity == Severity.Error) ? null : Job, Problems, [path]), Write), stop);
+            words, new Terminal(results, errors, Kind),
+            new Doors(path => new JobReading(Problems.Any(problem => problem.Severity == Severity.Error) ? null : Job, Problems, [path]), (_, _) => Obstacles, Write), stop);
         Out = results.ToString();
         Error = errors.ToString();
         return code;

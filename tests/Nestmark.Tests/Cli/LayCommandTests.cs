@@ -58,6 +58,36 @@ public sealed class LayCommandTests
     }
 
     [Fact]
+    public void A_folder_that_cannot_be_written_to_is_told_before_the_search()
+    {
+        CliRun run = new() { Obstacles = [new Problem(Severity.Error, new Place("out/guide.pdf", 0, 0, ""), "A file of this name exists.", "Choose another folder.")] };
+        Assert.Equal(1, run.Run("lay job.yaml --seconds 600"));
+        Assert.Null(run.Plan);
+        Assert.Equal("", run.Out);
+        Assert.Equal("out/guide.pdf: A file of this name exists. Choose another folder.\n", run.Error);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData(" ")]
+    public void An_empty_name_of_a_folder_is_a_wrong_command_line(string folder)
+    {
+        CliRun run = new();
+        Assert.Equal(2, run.Run(["lay", "job.yaml", "--out", folder], CancellationToken.None));
+        Assert.StartsWith("--out takes the name of a folder, and it is empty.\nUsage: ", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_note_on_a_drawing_names_its_place_and_one_on_the_job_does_not()
+    {
+        Problem drawn = new(Severity.Note, new Place("garments/smock.svg", 12, 5, "#front"), "The outline had a gap.", "Join the ends.");
+        Problem written = new(Severity.Note, new Place("garments/job.yaml", 4, 3, "pieces.band"), "band is narrow.", "");
+        CliRun run = new() { Problems = [drawn, written] };
+        run.Run("lay job.yaml --steps 1");
+        Assert.Contains("note: smock.svg:12:5 (#front): The outline had a gap. Join the ends.\nnote: band is narrow.\n", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Notes_of_reading_go_into_the_plan_and_do_not_change_the_exit_code()
     {
         Problem note = Fault with { Severity = Severity.Note };

@@ -51,6 +51,18 @@ public sealed class OutputStoreTests : IDisposable
     }
 
     [Fact]
+    public void Obstacles_are_told_ahead_and_nothing_is_changed()
+    {
+        string deeper = Path.Combine(_folder, "a", "b");
+        Assert.Empty(OutputStore.Obstacles(deeper, ["one"], Origin, Replacing.OwnFiles));
+        Assert.Empty(NamesIn(_folder));
+        File.WriteAllText(Path.Combine(_folder, "two"), "someone's own");
+        Assert.Equal(Path.Combine(_folder, "two"), Assert.Single(OutputStore.Obstacles(_folder, ["one", "two"], Origin, Replacing.OwnFiles)).Where.File);
+        Assert.Empty(OutputStore.Obstacles(_folder, ["one", "two"], Origin, Replacing.AnyFile));
+        Assert.Single(OutputStore.Obstacles(Path.Combine(_folder, "two"), ["one"], Origin, Replacing.AnyFile));
+    }
+
+    [Fact]
     public void A_file_of_another_job_is_foreign()
     {
         File.WriteAllText(Path.Combine(_folder, "one"), "nestmark-job:ffffffffffffffffffffffffffffffff");
