@@ -50,7 +50,9 @@ internal sealed class TextColumn(Drawing drawing, double left, double top, doubl
             line = longer;
             while (!Fits(line) && line.Length > 1)
             {
-                int kept = Enumerable.Range(1, line.Length - 1).Last(length => length == 1 || Fits(line[..length]));
+                int kept = 1;
+                while (kept < line.Length - 1 && Fits(line[..(kept + 1)]))
+                    kept++;
                 if (char.IsHighSurrogate(line[kept - 1]) && kept < line.Length - 1)
                     kept++;
                 lines.Add(line[..kept]);

@@ -13,6 +13,7 @@ internal sealed class GuideSheet
 {
     private const double Margin = 10;
     private const double Between = 3;
+    private const int MostLettersOnPage = 4000;
     private const string NotPlacedHeading = "Not placed";
     private const string NotesHeading = "Notes";
     private const double PointMillimeters = 25.4 / 72;
@@ -37,10 +38,14 @@ internal sealed class GuideSheet
             .. from layout in Enum.GetValues<GuideLayout>()
                from points in SizesInPoints
                from table in (bool[])[true, false]
-               from notes in (bool[])[true, false]
+               from notes in HasRoomForNotes(plan, cloth) ? (bool[])[true, false] : [false]
                select ArrangementFor(layout, points * PointMillimeters, table, notes),
         ]);
     }
+
+    // More letters than a page holds beside a lay need not be tried in every arrangement.
+    private static bool HasRoomForNotes(Plan plan, ClothPlan cloth) =>
+        GuideWords.NotPlaced(cloth).Concat(GuideWords.Notes(plan, cloth)).Sum(sentence => sentence.Length) <= MostLettersOnPage;
 
     private sealed record Arrangement(GuideLayout Layout, double Size, bool TableOnPage, bool NotesOnPage, double Scale, double LayHeight);
 
