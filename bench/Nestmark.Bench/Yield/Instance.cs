@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 
 namespace Nestmark.Bench.Yield;
@@ -25,8 +26,11 @@ internal sealed record Instance(
         List<PublishedLength> published = [];
         foreach (JsonElement solution in solutions.EnumerateArray())
         {
-            if (solution.TryGetProperty("solutionWidth", out JsonElement length) && length.ValueKind == JsonValueKind.Number)
-                published.Add(new PublishedLength(length.GetDouble()));
+            if (solution.TryGetProperty("solutionWidth", out JsonElement length)
+                && double.TryParse(length.ToString(), NumberStyles.Float, CultureInfo.InvariantCulture, out double number))
+            {
+                published.Add(new PublishedLength(number));
+            }
         }
         return published;
     }
