@@ -18,8 +18,13 @@ internal static class Projects
     /// <summary>The packages that a project names.</summary>
     public static IEnumerable<string> Packages(string name) => Includes(name, "PackageReference");
 
-    /// <summary>Every source file, generated ones left out.</summary>
-    public static IEnumerable<string> SourceFiles() => Directory.EnumerateFiles(SourceFolder, "*.cs", SearchOption.AllDirectories)
+    /// <summary>Every source file under src, generated ones left out.</summary>
+    public static IEnumerable<string> SourceFiles() => FilesUnder(SourceFolder);
+
+    /// <summary>Every source file under tests, generated ones left out.</summary>
+    public static IEnumerable<string> TestFiles() => FilesUnder(Path.Combine(Fixtures.Repository, "tests"));
+
+    private static IEnumerable<string> FilesUnder(string folder) => Directory.EnumerateFiles(folder, "*.cs", SearchOption.AllDirectories)
         .Where(path => !path.Split(Path.DirectorySeparatorChar).Any(folder => folder is "obj" or "bin"))
         .Order(StringComparer.Ordinal);
 

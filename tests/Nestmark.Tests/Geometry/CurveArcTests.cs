@@ -28,9 +28,8 @@ public sealed class CurveArcTests
 
     [Fact]
     public void Flags_choose_the_longer_way_and_the_sense() =>
-        Gen.Select(Points, Points, Gen.Int[0, 3]).Check(200, sample =>
+        Gen.Select(Points, Points, Gen.Int[0, 3]).Check(200, (start, end, flags) =>
         {
-            var (start, end, flags) = sample;
             if ((end - start).NormMillimeters < 0.001)
                 return;
             ArcSegment arc = Assert.IsType<ArcSegment>(Arc(start, end, 150, 150, 0, flags).ToSegment());

@@ -71,9 +71,8 @@ public sealed class CurveFlatteningTests
 
     [Fact]
     public void Random_convex_drops_and_bays_are_outward_safe() =>
-        Gen.Select(Points, Points, Gen.Double[-1, 1], Gen.Double[0.05, 1]).Check(25, sample =>
+        Gen.Select(Points, Points, Gen.Double[-1, 1], Gen.Double[0.05, 1]).Check(25, (first, second, bulge, reach) =>
         {
-            var (first, second, bulge, reach) = sample;
             CurvePoint along = second - first;
             if (along.NormMillimeters < 5)
                 return;
@@ -90,9 +89,8 @@ public sealed class CurveFlatteningTests
 
     [Fact]
     public void Random_open_cubics_stay_within_the_tolerance() =>
-        Gen.Select(Points, Points, Points, Points).Check(25, sample =>
+        Gen.Select(Points, Points, Points, Points).Check(25, (a, b, c, d) =>
         {
-            var (a, b, c, d) = sample;
             CubicSegment cubic = new(a, b, c, d);
             LineString line = Line(Flattening.Open([cubic]));
             for (int i = 0; i <= 400; i++)

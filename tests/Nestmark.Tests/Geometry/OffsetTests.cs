@@ -6,7 +6,7 @@ namespace Nestmark.Tests.Geometry;
 public sealed class OffsetTests
 {
     [Fact]
-    public void Grown_holds_every_point_within_the_distance_and_little_more() => FixedSeeds.Check(Stars.Uniform, 100, draft =>
+    public void Grown_holds_every_point_within_the_distance_and_little_more() => Stars.Uniform.Check(100, draft =>
     {
         Polygon polygon = draft.Made().SeamLine;
         Polygon grown = Offset.Grow(polygon, Length.FromMillimeters(5));

@@ -31,9 +31,8 @@ public sealed class RobustnessTests
         flips => Read(Job, Flipped(Drawing, flips)));
 
     [Fact]
-    public void Files_cut_off_anywhere_never_throw() => Gen.Select(Gen.Int[0, Job.Length], Gen.Int[0, Drawing.Length]).Check(100, sample =>
+    public void Files_cut_off_anywhere_never_throw() => Gen.Select(Gen.Int[0, Job.Length], Gen.Int[0, Drawing.Length]).Check(100, (jobEnd, drawingEnd) =>
     {
-        var (jobEnd, drawingEnd) = sample;
         Read(Job[..jobEnd], Drawing);
         Read(Job, Drawing[..drawingEnd]);
     });
@@ -42,9 +41,8 @@ public sealed class RobustnessTests
     public void Job_files_with_lines_moved_never_throw()
     {
         string[] lines = System.Text.Encoding.UTF8.GetString(Job).Split('\n');
-        Gen.Select(Gen.Int[0, lines.Length - 1], Gen.Int[0, lines.Length - 1]).Check(60, sample =>
+        Gen.Select(Gen.Int[0, lines.Length - 1], Gen.Int[0, lines.Length - 1]).Check(60, (from, to) =>
         {
-            var (from, to) = sample;
             List<string> moved = [.. lines];
             moved.Insert(to, moved[from]);
             Read(System.Text.Encoding.UTF8.GetBytes(string.Join('\n', moved)), Drawing);

@@ -19,7 +19,7 @@ public sealed partial class AllowanceTests
     }
 
     [Fact]
-    public void One_width_all_around_is_what_NetTopologySuite_makes_of_it() => FixedSeeds.Check(Stars.Uniform, 150, draft =>
+    public void One_width_all_around_is_what_NetTopologySuite_makes_of_it() => Stars.Uniform.Check(150, draft =>
     {
         Piece piece = draft.Made();
         NetTopologySuite.Geometries.Geometry expected = Judge.Mitred(piece.SeamLine, draft.Seam.TotalMillimeters, draft.PointLimitRatio);
@@ -28,14 +28,14 @@ public sealed partial class AllowanceTests
     });
 
     [Fact]
-    public void The_cutting_line_is_simple_and_holds_the_seam_line() => FixedSeeds.Check(Stars.Any, 400, draft =>
+    public void The_cutting_line_is_simple_and_holds_the_seam_line() => Stars.Any.Check(400, draft =>
     {
         Piece piece = draft.Made();
         Judge.AssertAround(piece.CuttingLine, piece.SeamLine);
     });
 
     [Fact]
-    public void No_allowance_is_narrower_than_asked_away_from_corners_of_two_widths() => FixedSeeds.Check(Stars.Mitred, 150, draft =>
+    public void No_allowance_is_narrower_than_asked_away_from_corners_of_two_widths() => Stars.Mitred.Check(150, draft =>
     {
         Piece piece = draft.Made();
         NetTopologySuite.Geometries.Polygon cut = Judge.ToNts(piece.CuttingLine);
@@ -54,7 +54,7 @@ public sealed partial class AllowanceTests
     });
 
     [Fact]
-    public void Four_quarter_turns_give_the_same_piece() => FixedSeeds.Check(Stars.Mitred, 60, draft =>
+    public void Four_quarter_turns_give_the_same_piece() => Stars.Mitred.Check(60, draft =>
     {
         PieceDraft drawn = draft with { Grainline = Drafts.Line("0 0, 100 0"), Edges = [], Seam = draft.Edges[0].Width };
         HashSet<string> shapes = [];

@@ -50,7 +50,7 @@ public sealed class HostileDraftTests
     }
 
     [Fact]
-    public void Random_places_end_in_a_sound_piece_or_in_faults() => FixedSeeds.Check(Drafted, 400, draft =>
+    public void Random_places_end_in_a_sound_piece_or_in_faults() => Drafted.Check(400, draft =>
     {
         PieceResult result = PieceMaking.Make(draft);
         Assert.Equal(result.Piece is null, result.Faults.Any(fault => fault.Weight == FaultWeight.Error));
@@ -64,7 +64,7 @@ public sealed class HostileDraftTests
     public void Half_stars_on_the_fold_end_in_a_sound_piece_or_in_faults()
     {
         int made = 0;
-        FixedSeeds.Check(Stars.Any, 200, draft =>
+        Stars.Any.Check(200, draft =>
         {
             PieceResult result = PieceMaking.Make(HalfOf(draft));
             if (result.Piece is null)

@@ -33,7 +33,7 @@ public sealed class NotchTests
     }
 
     [Fact]
-    public void Notches_end_on_the_cutting_line() => FixedSeeds.Check(Gen.Select(Stars.Any, Gen.Double[0, 1].Array[5]), 100, sample =>
+    public void Notches_end_on_the_cutting_line() => Gen.Select(Stars.Any, Gen.Double[0, 1].Array[5]).Check(100, sample =>
     {
         (PieceDraft draft, double[] shares) = sample;
         int count = draft.Outline.Length;
