@@ -38,13 +38,11 @@ public readonly record struct Point(long X, long Y) : IComparable<Point>
     /// <summary>Order by x, then y.</summary>
     public static bool operator >=(Point left, Point right) => left.CompareTo(right) >= 0;
 
+    /// <summary>The length of a displacement, not rounded to whole micrometers.</summary>
+    public double NormMicrometers => Math.Sqrt((double)X * X + (double)Y * Y);
+
     /// <summary>The distance to another point, micrometers rounded to the nearest.</summary>
-    public Length DistanceTo(Point other)
-    {
-        double x = other.X - X;
-        double y = other.Y - Y;
-        return Length.FromMicrometers((long)Math.Round(Math.Sqrt(x * x + y * y)));
-    }
+    public Length DistanceTo(Point other) => Length.FromMicrometers((long)Math.Round((other - this).NormMicrometers));
 
     /// <inheritdoc/>
     public int CompareTo(Point other) => X != other.X ? X.CompareTo(other.X) : Y.CompareTo(other.Y);

@@ -61,6 +61,15 @@ public static class PointLocation
         return inside ? 1 : -1;
     }
 
+    /// <summary>The place of a segment that is nearest to a point, rounded to whole micrometers.</summary>
+    public static Point NearestOnSegment(Point start, Point end, Point point)
+    {
+        Point run = end - start;
+        double square = Orientation.Dot(run, run);
+        double ratio = square == 0 ? 0 : Math.Clamp(Orientation.Dot(run, point - start) / square, 0, 1);
+        return start + new Point((long)Math.Round(run.X * ratio), (long)Math.Round(run.Y * ratio));
+    }
+
     /// <summary>Whether a point lies on a segment, ends included.</summary>
     public static bool IsOnSegment(Point start, Point end, Point point) =>
         Orientation.Of(start, end, point) == 0

@@ -83,7 +83,7 @@ public static class RingCleaning
         if (Orientation.Dot(rising, falling) >= 0)
             return false;
         double twiceArea = Math.Abs((double)Orientation.Cross(rising, falling));
-        return twiceArea < SpikeTwiceAreaSquareMicrometers && twiceArea < SpikeSineRatio * Norm(rising) * Norm(falling);
+        return twiceArea < SpikeTwiceAreaSquareMicrometers && twiceArea < SpikeSineRatio * rising.NormMicrometers * falling.NormMicrometers;
     }
 
     private static void DropStraight(List<OutlineVertex> vertices)
@@ -115,8 +115,6 @@ public static class RingCleaning
         Point offset = point - from;
         double side = inside * (double)Orientation.Cross(run, offset);
         long along = Orientation.Dot(run, offset);
-        return side >= 0 && side <= StraightMicrometers * Norm(run) && along > 0 && Orientation.Dot(run, to - point) > 0;
+        return side >= 0 && side <= StraightMicrometers * run.NormMicrometers && along > 0 && Orientation.Dot(run, to - point) > 0;
     }
-
-    private static double Norm(Point vector) => Math.Sqrt((double)vector.X * vector.X + (double)vector.Y * vector.Y);
 }

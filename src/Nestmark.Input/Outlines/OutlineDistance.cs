@@ -17,7 +17,7 @@ internal readonly record struct OutlineDistance(int Edge, Point Place, Length Di
         OutlineDistance nearest = new(0, outline[0].Point, outline[0].Point.DistanceTo(point));
         for (int i = 0; i < outline.Length; i++)
         {
-            Point place = OnEdge(outline[i].Point, outline[(i + 1) % outline.Length].Point, point);
+            Point place = PointLocation.NearestOnSegment(outline[i].Point, outline[(i + 1) % outline.Length].Point, point);
             Length distance = place.DistanceTo(point);
             if (distance < nearest.Distance)
                 nearest = new OutlineDistance(i, place, distance);
@@ -34,13 +34,5 @@ internal readonly record struct OutlineDistance(int Edge, Point Place, Length Di
         return outline[vertex].Point.DistanceTo(Place) <= VertexReach
             ? outline.SetItem(vertex, outline[vertex] with { Kind = VertexKind.Marked })
             : outline.Insert(Edge + 1, new OutlineVertex(Place, VertexKind.Marked));
-    }
-
-    private static Point OnEdge(Point start, Point end, Point point)
-    {
-        Point run = end - start;
-        double square = Orientation.Dot(run, run);
-        double ratio = square == 0 ? 0 : Math.Clamp(Orientation.Dot(run, point - start) / square, 0, 1);
-        return start + new Point((long)Math.Round(run.X * ratio), (long)Math.Round(run.Y * ratio));
     }
 }

@@ -11,7 +11,7 @@ internal static class OutlineFaults
         new(Text($"The outline has {count} points; at most 200000 are read, and at most 50000 may be left after thinning."), "Simplify the curve in the drawing program.");
 
     public static Fault Thinned(int before, int after) =>
-        new(Text($"The outline had {before} points and was thinned to {after}, within 0.02 mm."), "Nothing needs to be done.");
+        new(Text($"The outline had {before} points and was thinned to {after}, outward within 0.02 mm."), "Nothing needs to be done.");
 
     public static Fault Spike(string place) =>
         new($"A spike without width at {place} was taken off the outline.", "Nothing needs to be done, unless the spike meant something.");

@@ -10,7 +10,7 @@ internal static class OutlineMending
 {
     private const int MostPointsRead = 200_000;
     private const int MostPoints = 50_000;
-    private const int ManyPoints = 2_000;
+    private const int ManyPoints = 1_000;
     private const int MostLoops = 20;
     private const double LoopAreaRatio = 0.005;
     private const long LoopMicrometers = 5_000;

@@ -27,17 +27,17 @@ public sealed class PolygonValidityCleaningTests
         Assert.Equal(ring.AsEnumerable(), RingCleaning.Clean(ring).Vertices);
     }
 
+    /// <summary>The size of what is left: a circle of radius 100 mm takes 157 tangents within 0.02 mm, one point beyond and one on it for each.</summary>
     [Fact]
     public void Dense_circle_is_thinned_within_the_distance()
     {
         ImmutableArray<OutlineVertex> circle = [.. Enumerable.Range(0, 50_000).Select(i => OnCircle(i / 50_000.0))];
         ImmutableArray<OutlineVertex> thin = RingThinning.Thin(circle, Length.FromMillimeters(0.02));
-        Assert.InRange(thin.Length, 60, 320);
+        Assert.InRange(thin.Length, 60, 420);
         Assert.All(Enumerable.Range(0, thin.Length), i =>
         {
             Point middle = thin[i].Point + thin[(i + 1) % thin.Length].Point;
-            double distance = Math.Sqrt((double)middle.X * middle.X + (double)middle.Y * middle.Y) / 2;
-            Assert.InRange(distance, 100_000 - 21, 100_001);
+            Assert.InRange(middle.NormMicrometers / 2, 99_999, 100_020);
         });
     }
 
