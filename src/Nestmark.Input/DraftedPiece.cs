@@ -6,4 +6,5 @@ namespace Nestmark.Input;
 /// <param name="Draft">Its description.</param>
 /// <param name="Cloth">The cloth it names; empty takes the first.</param>
 /// <param name="Keys">Where its keys stand.</param>
-internal sealed record DraftedPiece(PieceDraft Draft, string Cloth, PieceKeys Keys);
+/// <param name="DrawnAt">Drawing and line, as "smock.svg:12"; empty for a shape in the job file.</param>
+internal sealed record DraftedPiece(PieceDraft Draft, string Cloth, PieceKeys Keys, string DrawnAt);

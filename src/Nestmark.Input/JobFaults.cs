@@ -1,4 +1,5 @@
 using Nestmark.Input.Quantities;
+using Nestmark.Pieces;
 
 namespace Nestmark.Input;
 
@@ -89,5 +90,6 @@ internal static class JobFaults
     public static Fault UnusualWidth(string width) =>
         new($"The cloth is {width} wide; cloths are sold from about 30 cm to 3 m.", "Check the number and its unit.");
 
-    public static Fault PieceFault(string title, string what, string hint) => new($"{title}: {what}", hint);
+    public static Fault PieceFault(string title, string drawnAt, PieceFault fault) =>
+        new(drawnAt.Length == 0 ? $"{title}: {fault.What}" : $"{title} ({drawnAt}): {fault.What}", fault.Hint);
 }

@@ -56,9 +56,10 @@ public static class JobReader
         string title = piece.Draft.Size.Length == 0 ? piece.Draft.Name : piece.Draft.Name + " " + piece.Draft.Size;
         foreach (PieceFault fault in result.Faults)
         {
+            string drawnAt = piece.Keys.IsInShape(fault.Subject) ? piece.DrawnAt : "";
             (JobNode node, string item) = piece.Keys.PlaceOf(fault.Subject);
             Severity severity = fault.Weight == FaultWeight.Error ? Severity.Error : Severity.Note;
-            draft.Context.Problems.Add(severity, draft.Context.PlaceOf(node, item), JobFaults.PieceFault(title, fault.What, fault.Hint));
+            draft.Context.Problems.Add(severity, draft.Context.PlaceOf(node, item), JobFaults.PieceFault(title, drawnAt, fault));
         }
         if (result.Piece is null || (piece.Cloth.Length == 0 && draft.Cloths.IsEmpty))
             return null;

@@ -13,6 +13,15 @@ internal sealed record PieceKeys(TextNode Name, string Path, MapNode Map, MapEnt
     /// <summary>The node to point at, and its path. A subject without a key of its own comes from the shape.</summary>
     public (JobNode Node, string Item) PlaceOf(PieceSubject subject)
     {
+        MapEntry entry = EntryOf(subject);
+        return (entry.Value, Path + "." + entry.Key.Text);
+    }
+
+    /// <summary>Whether a subject is described by the shape, and so perhaps in a drawing.</summary>
+    public bool IsInShape(PieceSubject subject) => EntryOf(subject) == Shape;
+
+    private MapEntry EntryOf(PieceSubject subject)
+    {
         string key = subject switch
         {
             PieceSubject.Cut => "cut",
@@ -22,7 +31,6 @@ internal sealed record PieceKeys(TextNode Name, string Path, MapNode Map, MapEnt
             PieceSubject.Grain => "grain",
             _ => Shape.Key.Text,
         };
-        MapEntry entry = Map.Entries.FirstOrDefault(candidate => candidate.Key.Text == key) ?? Shape;
-        return (entry.Value, Path + "." + entry.Key.Text);
+        return Map.Entries.FirstOrDefault(candidate => candidate.Key.Text == key) ?? Shape;
     }
 }

@@ -53,7 +53,7 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
         if (shape is null)
             return [];
         PieceKeys keys = new(entry.Key, path, reader.Map, shape);
-        return [.. Drawn(shape, path + "." + shape.Key.Text).Select(drawn => new DraftedPiece(With(pattern, drawn.Size, drawn.Piece), cloth, keys))];
+        return [.. Drawn(shape, path + "." + shape.Key.Text).Select(drawn => new DraftedPiece(With(pattern, drawn.Size, drawn.Piece), cloth, keys, drawn.Piece.DrawnAt))];
     }
 
     private MapEntry? Shape(MapReader reader, TextNode name)

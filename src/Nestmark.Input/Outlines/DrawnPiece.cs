@@ -7,6 +7,9 @@ namespace Nestmark.Input.Outlines;
 /// <summary>What a drawing or the job file says about the shape of a piece; y up, whole micrometers, outline simple.</summary>
 internal sealed record DrawnPiece(ImmutableArray<OutlineVertex> Outline)
 {
+    /// <summary>Drawing and line, as "smock.svg:12"; empty for a shape in the job file.</summary>
+    public string DrawnAt { get; init; } = "";
+
     public Segment? Grainline { get; init; }
 
     public Segment? FoldLine { get; init; }

@@ -37,7 +37,7 @@ internal sealed class OutlineLibrary(IFileSource files, JobContext context)
         }
         if (!_pieces.TryGetValue((file, id), out DrawnPiece? piece))
         {
-            piece = drawing.Piece(id);
+            piece = drawing.Piece(id) is DrawnPiece drawn ? drawn with { DrawnAt = file + drawing.LineOf(id) } : null;
             _pieces.Add((file, id), piece);
         }
         return piece;

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Xml;
 using System.Xml.Linq;
 using Nestmark.Geometry.Curves;
@@ -46,6 +47,10 @@ internal sealed class SvgDrawing
 
     /// <summary>The ids that can be pieces: groups and shapes, in the order of the file.</summary>
     public IReadOnlyList<string> Ids() => _ids;
+
+    /// <summary>The line of the element with an id, as ":12"; empty when not known. The id must be there.</summary>
+    public string LineOf(string id) =>
+        _byId[id] is IXmlLineInfo place && place.HasLineInfo() ? string.Create(CultureInfo.InvariantCulture, $":{place.LineNumber}") : "";
 
     /// <summary>The piece with an id, or <c>null</c> after problems. The id must be there.</summary>
     public DrawnPiece? Piece(string id)

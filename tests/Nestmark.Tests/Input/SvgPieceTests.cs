@@ -2,6 +2,7 @@ using System.Text;
 using Nestmark.Geometry;
 using Nestmark.Input;
 using Nestmark.Pieces;
+using Nestmark.Yardage;
 
 namespace Nestmark.Tests.Input;
 
@@ -53,6 +54,24 @@ public sealed class SvgPieceTests
         Piece piece = Read(Outline + """<circle class="corner" cx="150" cy="200.3" r="1"/>""");
         Assert.Equal(5, piece.Corners.Length);
         Assert.Contains(piece.Corners, corner => corner.Place == new Point(100_000, 0));
+    }
+
+    [Theory]
+    [InlineData("""<line class="notch" x1="100" y1="90" x2="100" y2="80"/>""", "A notch lies more than 3 mm from the outline.")]
+    [InlineData("""<line class="fold" x1="50" y1="50" x2="50" y2="200"/>""", "A fold edge is given, but the piece is not cut on the fold.")]
+    public void Faults_of_what_is_drawn_name_the_drawing_and_its_line(string drawn, string what)
+    {
+        JobReading reading = Jobs.ReadDrawing("<!-- two lines\nof remarks -->\n" + Svg(Outline + drawn));
+        Assert.Equal("front (drawing.svg:3): " + what, Jobs.OnlyProblem(reading).What);
+        Assert.Equal("pieces.front.outline", Jobs.OnlyProblem(reading).Where.Item);
+    }
+
+    [Fact]
+    public void Faults_of_a_key_in_the_job_file_do_not_name_the_drawing()
+    {
+        Problem problem = Jobs.ReadDrawing(Svg(Outline), "1 pair, edges: { A-C: 2 }").Problems[0];
+        Assert.Equal("front: There is no edge A-C.", problem.What);
+        Assert.Equal("pieces.front.edges", problem.Where.Item);
     }
 
     [Fact]
