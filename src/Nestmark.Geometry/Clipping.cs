@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using NetTopologySuite;
-using NetTopologySuite.Algorithm.Locate;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Geometries.Implementation;
 using NetTopologySuite.Index.IntervalRTree;
@@ -46,13 +45,6 @@ public static class Clipping
     /// <summary>Whether every point of <paramref name="inner"/> lies in <paramref name="outer"/>, touching included; exact.</summary>
     public static bool Covers(Polygon outer, Polygon inner) => ToNts(outer).Covers(ToNts(inner));
 
-    /// <summary>Whether every place lies in <paramref name="outer"/>, touching included. Places need not be whole micrometers.</summary>
-    public static bool CoversAll(Polygon outer, IEnumerable<(double XMicrometers, double YMicrometers)> places)
-    {
-        IndexedPointInAreaLocator locator = new(ToNts(outer));
-        return places.All(place => locator.Locate(new Coordinate(place.XMicrometers, place.YMicrometers)) != Location.Exterior);
-    }
-
     /// <summary>Whether no ring of the polygon crosses or touches itself or another; exact.</summary>
     public static bool IsSimple(Polygon polygon) => new IsValidOp(ToNts(polygon)).IsValid;
 
@@ -73,6 +65,9 @@ public static class Clipping
     /// <param name="ring">Any closed ring, first point not repeated; it may cross itself. Micrometers, not yet whole.</param>
     public static ImmutableArray<Polygon> PositiveWinding(IReadOnlyList<(double XMicrometers, double YMicrometers)> ring)
     {
+        ImmutableArray<Point> rounded = [.. ring.Select(point => Rounded(new Coordinate(point.XMicrometers, point.YMicrometers)))];
+        if (Polygon.TwiceSignedArea(rounded.AsSpan()) > 0 && PolygonValidity.FlawsOf(rounded, 1).IsEmpty)
+            return [Polygon.Of(rounded)];
         Coordinate[] coordinates = [.. ring.Append(ring[0]).Select(point => new Coordinate(point.XMicrometers, point.YMicrometers))];
         Nts noded = UnaryUnionNG.Union(Factory.CreateLineString(coordinates), WholeMicrometers);
         Polygonizer polygonizer = new();

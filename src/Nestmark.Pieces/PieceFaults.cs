@@ -1,4 +1,5 @@
 using System.Globalization;
+using Nestmark.Pieces.Making;
 
 namespace Nestmark.Pieces;
 
@@ -57,9 +58,21 @@ internal static class PieceFaults
         "The outline is the cutting line, so the allowances of single edges are not added.",
         "Say that the outline is the seam line, or drop them.");
 
-    public static PieceFault EndMitredInstead(string corner) => Note(PieceSubject.Edges,
+    /// <summary>What is to be said about a corner's allowance; <c>null</c> for nothing.</summary>
+    public static PieceFault? OfCorner(JoinOutcome outcome, string corner) => outcome switch
+    {
+        JoinOutcome.MitredInstead => EndMitredInstead(corner),
+        JoinOutcome.ReflectedOffCurve => ReflectedOffCurve(corner),
+        _ => null,
+    };
+
+    private static PieceFault EndMitredInstead(string corner) => Note(PieceSubject.Edges,
         $"The allowance at corner {corner} has no room to end as asked; it ends in a plain point.",
         "Check the drawing there, or make the allowance narrower.");
+
+    private static PieceFault ReflectedOffCurve(string corner) => Note(PieceSubject.Edges,
+        $"The edge curves so much at corner {corner} that its allowance, turned up, ends more than 1 mm beside the piece.",
+        "Turn it up once on the cloth and trim the end there, or make the allowance narrower.");
 
     public static PieceFault FoldMissing(string edges) => Error(PieceSubject.Fold,
         "The piece is cut on the fold, but no fold edge is given.",

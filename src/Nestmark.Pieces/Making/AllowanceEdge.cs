@@ -6,16 +6,18 @@ namespace Nestmark.Pieces.Making;
 internal sealed class AllowanceEdge
 {
     private readonly ImmutableArray<Vector> _seam;
+    private readonly ImmutableArray<RingStation> _bends;
 
     /// <param name="edge">Two points or more, no two neighbors equal.</param>
-    /// <param name="rules">For its bends.</param>
-    public AllowanceEdge(LaidEdge edge, JoinRules rules)
+    /// <param name="pointLimitRatio">For its bends; 1 or more.</param>
+    public AllowanceEdge(LaidEdge edge, double pointLimitRatio)
     {
         _seam = [.. edge.Points.Select(Vector.Of)];
         Width = edge.Width.Micrometers;
         Ends = edge.Ends;
         Kind = edge.Kind;
-        Inner = [.. Enumerable.Range(1, _seam.Length - 2).SelectMany(i => Bend.Between(_seam[i - 1], _seam[i], _seam[i + 1], Width, rules))];
+        _bends = [.. Enumerable.Range(1, _seam.Length - 2).Select(i => Bend.Between(_seam[i - 1], _seam[i], _seam[i + 1], Width, pointLimitRatio))];
+        Inner = [.. _bends.SelectMany(bend => bend.Points)];
     }
 
     /// <summary>Allowance in micrometers.</summary>
@@ -28,13 +30,24 @@ internal sealed class AllowanceEdge
     /// <summary>The cut edge without its two ends.</summary>
     public ImmutableArray<Vector> Inner { get; }
 
+    /// <summary>The bends, without the points of <see cref="Inner"/> that the corners at both ends have cut away.</summary>
+    public IEnumerable<RingStation> StationsWithout(int droppedAtStart, int droppedAtEnd)
+    {
+        int first = 0;
+        foreach (RingStation bend in _bends)
+        {
+            yield return bend.Within(first, droppedAtStart, Inner.Length - droppedAtEnd);
+            first += bend.Points.Length;
+        }
+    }
+
     /// <summary>The edge as seen from the corner where it starts.</summary>
     public AllowanceSide AtStart()
     {
         Vector along = _seam[1] - _seam[0];
         return new AllowanceSide(this)
         {
-            Corner = _seam[0],
+            SeamLine = _seam,
             Along = along.Unit,
             Outward = along.Unit.Right,
             SegmentMicrometers = along.Norm,
@@ -49,7 +62,7 @@ internal sealed class AllowanceEdge
         Vector along = _seam[^2] - _seam[^1];
         return new AllowanceSide(this)
         {
-            Corner = _seam[^1],
+            SeamLine = [.. _seam.Reverse()],
             Along = along.Unit,
             Outward = -along.Unit.Right,
             SegmentMicrometers = along.Norm,

@@ -9,10 +9,15 @@ namespace Nestmark.Pieces.Making;
 /// The rules are those of references/trade.md 3.3. At a corner that both edges would rule, reflected comes before squared;
 /// two squared edges leave it to the wider one, or the arriving one when alike; two reflected edges are mitred.
 /// Inner corners meet inside whatever the rule. An edge without width has nothing to square or reflect.
+/// A reflected end is the mirror image about the tangent at the corner. Along a hem of radius R, s from the corner, an allowance of depth d turned up
+/// along the curve lies 2ds/R beside that (geometry): 0.3 mm for a hem of 4 cm, sides 1 in 10 and R = 1 m. More than 1 mm is noted.
 /// </remarks>
 internal sealed record CornerJoin(ImmutableArray<Vector> Points, JoinOutcome Outcome)
 {
     private const double Straight = 1e-9;
+
+    /// <summary>A turned-up edge may end so far beside the piece before it is noted: a third of what cut hems are allowed to be off (references/trade.md 4.4 [VN p.210]); the share is our own choice.</summary>
+    private const double CurveSlackMicrometers = 1_000;
 
     /// <summary>Joins two edges at their corner and marks on both how much of their run it cuts away.</summary>
     /// <param name="arriving">The edge that ends at the corner.</param>
@@ -26,11 +31,15 @@ internal sealed record CornerJoin(ImmutableArray<Vector> Points, JoinOutcome Out
         if (leaving.Kind == EdgeKind.Fold)
             return AsAsked(FoldJoin.From(arriving, leaving, angle).Reverse());
         if (angle.Sine <= Straight && angle.Cosine > 0 || angle.Sine < 0)
-            return AsAsked(Inside(arriving, leaving, angle));
+            return Inside(arriving, leaving, angle);
         return BearerOf(arriving, leaving) is not { } bearer
             ? AsAsked(Mitred(arriving, leaving, angle))
             : Ruled(bearer, bearer == arriving ? leaving : arriving, arriving, angle);
     }
+
+    /// <summary>The join as a station of the ring between the two edges.</summary>
+    public RingStation StationAt(AllowanceSide arriving, AllowanceSide leaving) =>
+        new(arriving.Corner, Points, Outcome == JoinOutcome.ThroughCorner ? (arriving.Foot, leaving.Foot) : null);
 
     private static CornerJoin AsAsked(IEnumerable<Vector> points) => new([.. points], JoinOutcome.AsAsked);
 
@@ -49,10 +58,17 @@ internal sealed record CornerJoin(ImmutableArray<Vector> Points, JoinOutcome Out
         ImmutableArray<Vector> points = bearer.Ends == AllowanceEnds.Reflected
             ? Reflected(bearer, crossing, angle)
             : Squared(bearer, crossing, angle);
-        if (!points.IsEmpty)
-            return AsAsked(bearer == arriving ? points : points.Reverse());
-        AllowanceSide leaving = bearer == arriving ? crossing : bearer;
-        return new CornerJoin([.. Mitred(arriving, leaving, angle)], JoinOutcome.MitredInstead);
+        if (points.IsEmpty)
+            return new CornerJoin([.. Mitred(arriving, bearer == arriving ? crossing : bearer, angle)], JoinOutcome.MitredInstead);
+        bool isOff = bearer.Ends == AllowanceEnds.Reflected && IsOffCurve(bearer, points[0], angle);
+        return new CornerJoin(bearer == arriving ? points : [.. points.Reverse()], isOff ? JoinOutcome.ReflectedOffCurve : JoinOutcome.AsAsked);
+    }
+
+    /// <summary>Whether the end of a reflected allowance lies elsewhere when it is turned up along the curve and when it is mirrored about the tangent.</summary>
+    private static bool IsOffCurve(AllowanceSide bearer, Vector end, CornerAngle angle)
+    {
+        Vector mirrored = end.MirroredAbout(bearer.Corner, bearer.Along);
+        return (bearer.TurnedUp(end, angle.ReachMicrometers) - mirrored).Norm > CurveSlackMicrometers;
     }
 
     /// <summary>Both cut edges run on until they meet; past the limit the tip is cut square to the line from the corner to it, which is the bisector for equal widths.</summary>
@@ -95,20 +111,20 @@ internal sealed record CornerJoin(ImmutableArray<Vector> Points, JoinOutcome Out
         side.Foot + (limit - side.Width * side.Outward.Dot(toTip)) / side.Along.Dot(toTip) * side.Along;
 
     /// <summary>An inner or straight corner: cut edges meet inside, or step where they cannot; three points where there is no room, for the clean-up to cut away.</summary>
-    private static ImmutableArray<Vector> Inside(AllowanceSide arriving, AllowanceSide leaving, CornerAngle angle)
+    private static CornerJoin Inside(AllowanceSide arriving, AllowanceSide leaving, CornerAngle angle)
     {
         AllowanceSide wide = arriving.Width >= leaving.Width ? arriving : leaving;
         AllowanceSide narrow = wide == arriving ? leaving : arriving;
         double sine = Math.Abs(angle.Sine);
         if (sine <= Straight)
-            return wide.Width == narrow.Width ? [wide.Foot] : Step(wide, narrow, arriving, angle);
+            return AsAsked(wide.Width == narrow.Width ? [wide.Foot] : Step(wide, narrow, arriving, angle));
         double wideBack = (narrow.Width - wide.Width * angle.Cosine) / sine;
         double narrowBack = (wide.Width - narrow.Width * angle.Cosine) / sine;
         if (wideBack >= 0 && wideBack <= wide.SegmentMicrometers / 2 && narrowBack <= narrow.SegmentMicrometers / 2)
-            return [arriving.Corner + angle.Tip(arriving, leaving)];
+            return AsAsked([arriving.Corner + angle.Tip(arriving, leaving)]);
         if (wideBack < 0 && narrow.Width * sine / angle.Cosine <= narrow.SegmentMicrometers / 2)
-            return Step(wide, narrow, arriving, angle);
-        return [arriving.Foot, arriving.Corner, leaving.Foot];
+            return AsAsked(Step(wide, narrow, arriving, angle));
+        return new CornerJoin([arriving.Foot, arriving.Corner, leaving.Foot], JoinOutcome.ThroughCorner);
     }
 
     /// <summary>Ends the bearer square through the point where its seam line, run on, meets the cut edge of the crossing seam. Bearer first; empty where that is past the limit.</summary>

@@ -10,6 +10,8 @@ internal sealed class SeamOutline
     /// <summary>Neighbors nearer than this are one vertex: a drawing's rounding, not a shape.</summary>
     private const double SamePlaceMicrometers = 5;
 
+    private const int NamesShown = 30;
+
     /// <summary>Sharpest turn that is not a corner: 30 degrees (design.md 5.1).</summary>
     private static readonly double CornerCosine = Angle.FromDegrees(30).CosineRatio;
 
@@ -29,8 +31,15 @@ internal sealed class SeamOutline
     /// <summary>Edges in order, the first from A.</summary>
     public ImmutableArray<OutlineEdge> Edges { get; }
 
-    /// <summary>The edges' names, for messages.</summary>
-    public string EdgeNames => string.Join(", ", Edges.Select(edge => edge.Name));
+    /// <summary>The edges' names, for messages; the first of very many.</summary>
+    public string EdgeNames
+    {
+        get
+        {
+            string names = string.Join(", ", Edges.Take(NamesShown).Select(edge => edge.Name));
+            return Edges.Length <= NamesShown ? names : string.Create(CultureInfo.InvariantCulture, $"{names} and {Edges.Length - NamesShown} more");
+        }
+    }
 
     /// <summary>Puts an outline in order; <c>null</c> when fewer than three places or no area are left.</summary>
     public static SeamOutline? Of(ImmutableArray<OutlineVertex> outline)
