@@ -10,6 +10,10 @@ internal static class PieceFaults
         "A place lies more than 100 m from the origin of the drawing.",
         "Check the units of the drawing.");
 
+    public static PieceFault TooManyPoints(int count, int most) => Error(PieceSubject.Outline,
+        string.Create(CultureInfo.InvariantCulture, $"The outline has {count} points; at most {most} are taken."),
+        "Simplify the curve in the drawing program.");
+
     public static PieceFault NoArea() => Error(PieceSubject.Outline,
         "The outline encloses nothing: fewer than three different points, or all on one line.",
         "Draw a closed outline.");

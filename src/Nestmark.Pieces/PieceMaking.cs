@@ -13,6 +13,9 @@ namespace Nestmark.Pieces;
 /// </remarks>
 public static class PieceMaking
 {
+    /// <summary>Longest outline that is made into a piece, in points; drawn shapes have hundreds, and this many take some seconds.</summary>
+    public const int MostPoints = 20_000;
+
     private const double LongestOutlineMicrometers = 900_000_000;
 
     /// <summary>Makes the piece, or says everything that stands in its way.</summary>

@@ -7,8 +7,8 @@ internal static class OutlineFaults
 {
     public static Fault TooFewPoints() => new("The outline has no area.", "Draw a closed shape with at least three corners.");
 
-    public static Fault TooManyPoints(int count) =>
-        new(Text($"The outline has {count} points; at most 200000 are read, and at most 50000 may be left after thinning."), "Simplify the curve in the drawing program.");
+    public static Fault TooManyPoints(int count, int mostRead, int mostLeft) =>
+        new(Text($"The outline has {count} points; at most {mostRead} are read, and at most {mostLeft} may be left after thinning."), "Simplify the curve in the drawing program.");
 
     public static Fault Thinned(int before, int after) =>
         new(Text($"The outline had {before} points and was thinned to {after}, outward within 0.02 mm."), "Nothing needs to be done.");

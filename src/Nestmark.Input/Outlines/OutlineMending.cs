@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Nestmark.Geometry;
+using Nestmark.Pieces;
 using Nestmark.Yardage;
 
 namespace Nestmark.Input.Outlines;
@@ -9,7 +10,6 @@ namespace Nestmark.Input.Outlines;
 internal static class OutlineMending
 {
     private const int MostPointsRead = 200_000;
-    private const int MostPoints = 50_000;
     private const int ManyPoints = 1_000;
     private const int MostLoops = 20;
     private const double LoopAreaRatio = 0.005;
@@ -30,7 +30,7 @@ internal static class OutlineMending
     private static ImmutableArray<OutlineVertex> Mend(ImmutableArray<OutlineVertex> ring, Func<Point, string> placeOf, List<Finding> findings)
     {
         if (ring.Length > MostPointsRead)
-            return Refuse(findings, OutlineFaults.TooManyPoints(ring.Length));
+            return Refuse(findings, OutlineFaults.TooManyPoints(ring.Length, MostPointsRead, PieceMaking.MostPoints));
         CleanedRing cleaned = RingCleaning.Clean(ring);
         ImmutableArray<OutlineVertex> vertices = cleaned.Vertices;
         foreach (Point spike in cleaned.Spikes.Take(3))
@@ -38,8 +38,8 @@ internal static class OutlineMending
         if (IsTwiceRound(vertices))
             return Refuse(findings, OutlineFaults.TwiceRound());
         vertices = Thinned(vertices, findings);
-        if (vertices.Length > MostPoints)
-            return Refuse(findings, OutlineFaults.TooManyPoints(ring.Length));
+        if (vertices.Length > PieceMaking.MostPoints)
+            return Refuse(findings, OutlineFaults.TooManyPoints(ring.Length, MostPointsRead, PieceMaking.MostPoints));
         vertices = WithoutLoops(vertices, placeOf, findings);
         if (vertices.Length < 3 || TwiceArea(vertices) < 2e6)
             return Refuse(findings, OutlineFaults.TooFewPoints());

@@ -11,6 +11,8 @@ internal static class DraftChecks
     /// <summary>Numbers that cannot be: places too far away, counts, widths, the limit.</summary>
     public static IEnumerable<PieceFault> Of(PieceDraft draft)
     {
+        if (draft.Outline.Length > PieceMaking.MostPoints)
+            yield return PieceFaults.TooManyPoints(draft.Outline.Length, PieceMaking.MostPoints);
         if (draft.Outline.Any(vertex => IsFar(vertex.Point)))
             yield return PieceFaults.TooLarge(PieceSubject.Outline);
         if (draft.Cut.Count < 1)

@@ -133,6 +133,19 @@ public sealed class SvgPieceTests
     }
 
     [Fact]
+    public void Thirty_thousand_teeth_that_cannot_be_thinned_are_refused()
+    {
+        StringBuilder points = new();
+        for (int i = 0; i < 30_000; i++)
+        {
+            double radians = i * 2 * Math.PI / 30_000;
+            points.Append(System.Globalization.CultureInfo.InvariantCulture, $"{200 + (90 + i % 2) * Angle.Cos(radians):0.0000},{150 + (90 + i % 2) * Angle.Sin(radians):0.0000} ");
+        }
+        Problem problem = Jobs.OnlyProblem(Jobs.ReadDrawing(Svg($"<polygon points=\"{points}\"/>")));
+        Assert.Equal("The outline has 30000 points; at most 200000 are read, and at most 20000 may be left after thinning.", problem.What);
+    }
+
+    [Fact]
     public void Drawing_with_the_public_DOCTYPE_is_read() => Assert.NotNull(Jobs.Good(Jobs.ReadDrawing(
         "<!DOCTYPE svg PUBLIC \"-//W3C//DTD SVG 1.1//EN\" \"http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd\">\n" + Svg(Outline))));
 

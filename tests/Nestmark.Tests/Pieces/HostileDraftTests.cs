@@ -38,6 +38,10 @@ public sealed class HostileDraftTests
         Assert.Contains("more than 100 m", (Drafts.Of("0 0, 9 0, 9 9") with { Marks = [new PieceMark("", far)] }).Refused(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void More_points_than_can_be_made_in_seconds_are_refused() => Assert.Contains("has 20001 points", Drafts.Of(
+        Enumerable.Range(0, PieceMaking.MostPoints + 1).Select(i => new OutlineVertex(new Point(i, (long)i * i % 1_000), VertexKind.Joint))).Refused(), StringComparison.Ordinal);
+
     [Theory]
     [InlineData("0 0, 500 0, 500 0.01, 0 0.01")]
     [InlineData("0 0, 0.05 0, 0.05 0.05, 0 0.05")]
