@@ -57,10 +57,9 @@ internal static class CuttingLine
             faults.Add(PieceFaults.NoCuttingLine());
             return null;
         }
-        Polygon outside = WithoutStraightPoints(parts[0]);
-        if (outside.AreaSquareMillimeters - parts[0].AreaSquareMillimeters > SpeckSquareMillimeters)
+        if (parts[0].Holes.Any(hole => Math.Abs((double)Polygon.TwiceSignedArea(hole.AsSpan())) / 2e6 > SpeckSquareMillimeters))
             faults.Add(PieceFaults.OpeningClosed());
-        return outside;
+        return WithoutStraightPoints(parts[0]);
     }
 
     /// <summary>The outer ring without what the joining of many parts leaves on straight runs; as it is where it would no longer be simple.</summary>

@@ -104,6 +104,16 @@ public sealed partial class AllowanceTests
         Assert.Contains("meet across a narrow opening", notes, StringComparison.Ordinal);
     }
 
+    // Chambers of 6.9 x 6.9 behind slits of 1 leave 0.9 x 0.9 each under an allowance of 3: specks, however many.
+    [Fact]
+    public void Specks_that_allowances_leave_open_need_no_note()
+    {
+        const string chamber = "{0} 100, {0} 80, {1} 80, {1} 73.1, {2} 73.1, {2} 80, {3} 80, {3} 100";
+        string first = string.Format(CultureInfo.InvariantCulture, chamber, 150.5, 153.45, 146.55, 149.5);
+        string second = string.Format(CultureInfo.InvariantCulture, chamber, 50.5, 53.45, 46.55, 49.5);
+        Assert.Empty(Drafts.Of($"0 0, 200 0, 200 100, {first}, {second}, 0 100", 3).Notes());
+    }
+
     /// <summary>A triangle whose corner A points straight down.</summary>
     private static PieceDraft Wedge(double interiorDegrees, double seamMillimeters = 0)
     {
