@@ -16,10 +16,10 @@ public static class InnerFitPolygon
     }
 
     /// <summary>The displacements at which a shape lies in a simple container.</summary>
-    /// <param name="container">Simple; its holes are places to avoid. Micrometers.</param>
+    /// <param name="container">Simple; its holes are not looked at. Micrometers.</param>
     /// <param name="moving">Simple; its holes do not matter.</param>
     /// <exception cref="ArgumentException">A shape reaches beyond <see cref="NoFitPolygon.CoordinateLimit"/>.</exception>
-    /// <remarks>The outside of the container is a frame around it, cut open along one line; the inner-fit places are the holes of the frame's no-fit polygon. Not handled: container holes.</remarks>
+    /// <remarks>The outside of the container is a frame around it, cut open along one line; the inner-fit places are the holes of the frame's no-fit polygon.</remarks>
     public static InnerFitRegion Of(Polygon container, Polygon moving)
     {
         ImmutableArray<Point> frame = Frame(container, moving.Bounds);

@@ -28,12 +28,6 @@ internal sealed class OverlapRemoval
         _best = new LayState(_count);
     }
 
-    /// <summary>Places judged since the start.</summary>
-    public long Judged => _placer.Judged;
-
-    /// <summary>Rounds over all overlapping items since the start.</summary>
-    public long Rounds { get; private set; }
-
     /// <summary>Runs attempts until no overlap is left, or too many in a row bring nothing.</summary>
     /// <param name="state">Start, and the best reached at the end; its severities must be up to date.</param>
     /// <param name="headings">Heading of each nap group.</param>
@@ -80,7 +74,6 @@ internal sealed class OverlapRemoval
 
     private void MoveColliding(LayState state, ReadOnlySpan<int> headings)
     {
-        Rounds++;
         int colliding = 0;
         for (int item = 0; item < _count; item++)
         {

@@ -49,9 +49,6 @@ internal sealed class Overlaps
         _scales = new float[padded];
     }
 
-    /// <summary>Places judged since the start.</summary>
-    public long Judged { get; private set; }
-
     /// <summary>The way that places are judged for.</summary>
     public int Way { get; private set; }
 
@@ -83,7 +80,6 @@ internal sealed class Overlaps
     /// <summary>Weighted severity of all overlaps at a place; may stop early with any value above the limit.</summary>
     public float Value(double x, double y, float limit)
     {
-        Judged++;
         float sum = 0;
         Vector256<float> atX = Vector256.Create((float)x);
         Vector256<float> atY = Vector256.Create((float)y);

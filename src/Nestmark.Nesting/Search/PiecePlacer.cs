@@ -21,9 +21,6 @@ internal sealed class PiecePlacer
         _best = new Spot[tuning.Refined];
     }
 
-    /// <summary>Places judged since the start.</summary>
-    public long Judged => _overlaps.Sum(overlaps => overlaps.Judged);
-
     /// <summary>Moves an item to the best place found, perhaps where it is, and brings its severities up to date.</summary>
     public void Place(LayState state, ReadOnlySpan<float> weights, ReadOnlySpan<int> headings, int item)
     {

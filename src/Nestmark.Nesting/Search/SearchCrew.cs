@@ -23,9 +23,6 @@ internal sealed class SearchCrew
         _randoms = [.. Enumerable.Range(1, settings.Threads).Select(thread => new RandomStream(settings.Seed, thread))];
     }
 
-    /// <summary>Places judged by all threads.</summary>
-    public long Judged { get; private set; }
-
     /// <summary>Lays without overlaps, each shorter than the one before; the first is the start.</summary>
     public List<LayState> Run(SearchProblem problem, GreedyLay start, double exploreUntil, double compressUntil)
     {
@@ -45,7 +42,6 @@ internal sealed class SearchCrew
             RunStage(threads, from + (compressUntil - from) * stage / CompressStages, thread => thread.Compress(from, compressUntil));
             Share(threads, better);
         }
-        Judged += threads.Sum(thread => thread.Judged);
         return better;
     }
 

@@ -65,7 +65,7 @@ internal sealed class SearchProblem
         return new SearchProblem([.. items], shapes.ToArray(), groups.Count, task) { IsSimplified = shapes.IsSimplified };
     }
 
-    /// <summary>The fit of two ways and whether the first is the still one in it.</summary>
+    /// <summary>The no-fit polygon of two shapes; the still one's index is not above the moving one's.</summary>
     public PairFit FitOf(int still, int moving) => _fits.Of(still, moving);
 
     public double SizeOf(int shape) => _shapes[shape].SizeMicrometers;

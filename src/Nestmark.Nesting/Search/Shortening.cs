@@ -41,9 +41,6 @@ internal sealed class Shortening
     /// <summary>Headings of the nap groups in it.</summary>
     public ReadOnlySpan<int> BestHeadings => _bestHeadings;
 
-    /// <summary>Places judged since the start.</summary>
-    public long Judged => _removal.Judged;
-
     /// <summary>Called after each better lay.</summary>
     public Action<LayState> Improved { get; set; } = _ => { };
 
