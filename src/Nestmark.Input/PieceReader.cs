@@ -53,7 +53,8 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
         if (shape is null)
             return [];
         PieceKeys keys = new(entry.Key, path, reader.Map, shape);
-        return [.. Drawn(shape, path + "." + shape.Key.Text).Select(drawn => new DraftedPiece(With(pattern, drawn.Size, drawn.Piece), cloth, keys, drawn.Piece.DrawnAt))];
+        PieceWish wish = new("", "", reader.Find("line") is null ? null : pattern.Meaning, pattern.Cut);
+        return [.. Drawn(shape, path + "." + shape.Key.Text, wish).Select(drawn => new DraftedPiece(With(pattern, drawn.Size, drawn.Piece), cloth, keys, drawn.Piece.DrawnAt))];
     }
 
     private MapEntry? Shape(MapReader reader, TextNode name)
@@ -97,6 +98,7 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
     {
         Size = size,
         Outline = drawn.Outline,
+        Meaning = drawn.Meaning ?? pattern.Meaning,
         Grainline = drawn.Grainline,
         FoldLine = drawn.FoldLine,
         Notches = drawn.Notches,
@@ -145,10 +147,10 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
         return new(angle.Value, angle.Fault);
     }
 
-    private List<(string Size, DrawnPiece Piece)> Drawn(MapEntry shape, string item)
+    private List<(string Size, DrawnPiece Piece)> Drawn(MapEntry shape, string item, PieceWish wish)
     {
         if (shape.Key.Text == "outline")
-            return Outlines(shape, item);
+            return Outlines(shape, item, wish);
         DrawnPiece? drawn = shape.Key.Text switch
         {
             "rectangle" => InlineShapes.Rectangle(shape, item, context),
@@ -158,7 +160,7 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
         return drawn is null ? [] : [("", drawn)];
     }
 
-    private List<(string Size, DrawnPiece Piece)> Outlines(MapEntry shape, string item)
+    private List<(string Size, DrawnPiece Piece)> Outlines(MapEntry shape, string item, PieceWish wish)
     {
         List<(string, DrawnPiece)> drawn = [];
         if (context.AsText(shape.Value, item) is not TextNode text)
@@ -171,9 +173,11 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
             context.Error(text, item, JobFaults.SizeWithoutSizes());
         else
         {
-            foreach (string size in hasSizes ? sizes.Select(count => count.Size) : [""])
+            bool isBySize = !hasSizes && outlines.SaysSizes(text.Text, text, item);
+            foreach (string size in hasSizes || isBySize ? sizes.Select(count => count.Size) : [""])
             {
-                if (outlines.Find(text.Text.Replace(SizePart, size, StringComparison.Ordinal), text, item) is DrawnPiece piece)
+                string address = text.Text.Replace(SizePart, size, StringComparison.Ordinal);
+                if (outlines.Find(wish with { Name = address, Size = isBySize ? size : "" }, text, item) is DrawnPiece piece)
                     drawn.Add((size, piece));
             }
         }

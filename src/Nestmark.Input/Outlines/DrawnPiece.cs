@@ -10,6 +10,9 @@ internal sealed record DrawnPiece(ImmutableArray<OutlineVertex> Outline)
     /// <summary>Drawing and line, as "smock.svg:12"; empty for a shape in the job file.</summary>
     public string DrawnAt { get; init; } = "";
 
+    /// <summary>Which line the drawing says its outline is; <c>null</c> where it does not say.</summary>
+    public OutlineMeaning? Meaning { get; init; }
+
     public Segment? Grainline { get; init; }
 
     public Segment? FoldLine { get; init; }

@@ -7,7 +7,7 @@ using Nestmark.Input.Outlines;
 namespace Nestmark.Input.Svg;
 
 /// <summary>A loaded drawing at true size; gives pieces by id.</summary>
-internal sealed class SvgDrawing
+internal sealed class SvgDrawing : IDrawing
 {
     private readonly SvgProblems _problems;
     private readonly AffineMap _toMillimeters;
@@ -46,15 +46,18 @@ internal sealed class SvgDrawing
     }
 
     /// <summary>The ids that can be pieces: groups and shapes, in the order of the file.</summary>
-    public IReadOnlyList<string> Ids() => _ids;
+    public IReadOnlyList<string> Names => _ids;
 
-    /// <summary>The line of the element with an id, as ":12"; empty when not known. The id must be there.</summary>
-    public string LineOf(string id) =>
-        _byId[id] is IXmlLineInfo place && place.HasLineInfo() ? string.Create(CultureInfo.InvariantCulture, $":{place.LineNumber}") : "";
+    /// <summary>None: a drawing in SVG has its sizes in its ids.</summary>
+    public IReadOnlyList<string> SizesOf(string name) => [];
 
-    /// <summary>The piece with an id, or <c>null</c> after problems. The id must be there.</summary>
-    public DrawnPiece? Piece(string id)
+    /// <inheritdoc/>
+    public Fault? FaultOf(PieceWish wish) => _byId.ContainsKey(wish.Name) ? null : SvgFaults.MissingId(wish.Name, Names);
+
+    /// <inheritdoc/>
+    public DrawnPiece? Piece(PieceWish wish)
     {
+        string id = wish.Name;
         XElement element = _byId[id];
         if (_doubled.TryGetValue(id, out XElement? second))
         {
@@ -63,8 +66,15 @@ internal sealed class SvgDrawing
         }
         SvgWalk walk = new(this, "#" + id, _problems);
         AffineMap flip = AffineMap.Scale(1, -1).After(_toMillimeters);
-        return walk.ShapesOf(element, flip) is List<SvgShape> shapes ? new SvgPieceMaking(element, "#" + id, _problems).Make(shapes) : null;
+        if (walk.ShapesOf(element, flip) is not List<SvgShape> shapes)
+            return null;
+        DrawnPiece? drawn = new SvgPieceMaking(element, "#" + id, _problems).Make(shapes);
+        return drawn is null ? null : drawn with { DrawnAt = LineOf(element) };
     }
+
+    /// <summary>As ":12"; empty when not known.</summary>
+    private static string LineOf(IXmlLineInfo place) =>
+        place.HasLineInfo() ? string.Create(CultureInfo.InvariantCulture, $":{place.LineNumber}") : "";
 
     private static (Dictionary<string, XElement> ById, List<string> Ids, Dictionary<string, XElement> Doubled) Ids(XElement root)
     {
