@@ -19,7 +19,7 @@ internal static class LaySummary
             writer.WriteLine(ToBuy(cloth, plan.Job.System));
             if (full && cloth.Marker.Placements.Length > 0)
             {
-                writer.WriteLine(HowToLay(cloth));
+                writer.WriteLine(HowToLay(cloth, plan.Job.System));
                 writer.WriteLine(HowItLies(cloth, plan.Job.System));
             }
             foreach (Unplaced unplaced in cloth.Marker.Unplaced)
@@ -45,11 +45,9 @@ internal static class LaySummary
         return $"{plan.Cloth.Name}: buy {purchase.Text} ({purchase.OtherText}) of cloth {width} wide{cost}";
     }
 
-    private static string HowToLay(ClothPlan plan)
+    private static string HowToLay(ClothPlan plan, MeasureSystem system)
     {
-        string spread = plan.Cloth.Lay == LayForm.Folded
-            ? "fold it lengthwise, right sides together, selvages together"
-            : "lay it open, one layer";
+        string spread = LayWords.Instruction(plan.Marker.Surface, system);
         string nap = plan.Cloth.Nap switch
         {
             Nap.OneWay => "; every piece the same way up",

@@ -38,6 +38,15 @@ public sealed record Cloth
     /// <summary>How it is sold.</summary>
     public required BuyingRule Buying { get; init; }
 
+    /// <summary>How deep it is folded over, for <see cref="LayForm.PartialFold"/>; <c>null</c> takes the best depth.</summary>
+    public Length? FoldDepth { get; init; }
+
+    /// <summary>Which sides may show.</summary>
+    public ClothFaces Faces { get; init; }
+
+    /// <summary>Which way it stretches most.</summary>
+    public ClothStretch Stretch { get; init; }
+
     /// <summary>Width left for pieces after the first wash: (width less its shrinkage) less both selvages. Rounded down to a micrometer; zero or less when nothing is left.</summary>
     /// <remarks>Counted in decimals, so that 2 % of 140 cm leaves 137.2 cm exactly.</remarks>
     public Length UsableWidth =>

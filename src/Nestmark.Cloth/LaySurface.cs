@@ -1,26 +1,137 @@
+using System.Collections.Immutable;
 using Nestmark.Geometry;
 
 namespace Nestmark.Cloths;
 
-/// <summary>The cloth as spread: a strip that runs along x without end, y from the fold (or the near selvage) across.</summary>
-/// <param name="Form">How it is spread.</param>
-/// <param name="UsableWidth">Usable width of the cloth, all layers of it side by side.</param>
-/// <param name="Depth">Extent of the lay along y, from 0.</param>
-/// <param name="Layers">Layers that one placement cuts.</param>
-public sealed record LaySurface(LayForm Form, Length UsableWidth, Length Depth, int Layers)
+/// <summary>The cloth as spread: a strip that runs along x, y from the fold (or the near selvage) across. Bands say how many layers lie where, folds where they are.</summary>
+/// <remarks>Compared by reference. Every form is bands and folds and nothing else, so that no form needs rules of its own elsewhere.</remarks>
+public sealed class LaySurface
 {
-    /// <summary>Whether y = 0 is a fold.</summary>
-    public bool HasFold => Form == LayForm.Folded;
+    private LaySurface(LayForm form, Length usableWidth, Length depth, ImmutableArray<LayBand> bands, ImmutableArray<LayFold> folds)
+    {
+        Form = form;
+        UsableWidth = usableWidth;
+        Depth = depth;
+        Bands = bands;
+        Folds = folds;
+    }
+
+    /// <summary>How it is spread; never <see cref="LayForm.Best"/>.</summary>
+    public LayForm Form { get; }
+
+    /// <summary>Usable width of the cloth, all layers of it side by side; of a tube the whole way round.</summary>
+    public Length UsableWidth { get; }
+
+    /// <summary>Extent of the lay along y, from 0.</summary>
+    public Length Depth { get; }
+
+    /// <summary>Its bands; they do not overlap. One or more.</summary>
+    public ImmutableArray<LayBand> Bands { get; }
+
+    /// <summary>Its folds.</summary>
+    public ImmutableArray<LayFold> Folds { get; }
+
+    /// <summary>Whether there is a fold along the cloth at y = 0.</summary>
+    public bool HasNearFold => Folds.Any(fold => fold.Side == FoldSide.Near);
+
+    /// <summary>Whether there is any fold.</summary>
+    public bool HasFold => !Folds.IsEmpty;
+
+    /// <summary>Whether a placement somewhere cuts two layers.</summary>
+    public bool HasTwoLayers => Bands.Any(band => band.Layers == 2);
+
+    /// <summary>Whether a placement somewhere cuts one layer.</summary>
+    public bool HasOneLayer => Bands.Any(band => band.Layers == 1);
+
+    /// <summary>Lengths of cloth in one length of the lay: 2 where cut ends lie together, else 1.</summary>
+    public int LengthsOfCloth => Form is LayForm.CrosswiseFold or LayForm.CrosswiseTurned ? 2 : 1;
+
+    /// <summary>One layer.</summary>
+    /// <exception cref="ArgumentException">No width.</exception>
+    public static LaySurface Open(Length usableWidth) =>
+        new(LayForm.Open, Guarded(usableWidth), usableWidth, [LayBand.Along(Length.Zero, usableWidth, 1)], []);
+
+    /// <summary>Folded lengthwise in half.</summary>
+    /// <exception cref="ArgumentException">No width.</exception>
+    public static LaySurface Folded(Length usableWidth)
+    {
+        Length half = Guarded(usableWidth) / 2;
+        return new(LayForm.Folded, usableWidth, half, [LayBand.Along(Length.Zero, half, 2)], [new(FoldSide.Near, Length.Zero, 0)]);
+    }
+
+    /// <summary>Folded over by a depth; the near selvage lies at that depth and the far one at the usable width less it.</summary>
+    /// <exception cref="ArgumentException">No width, or a depth that is not above zero and below half the width.</exception>
+    public static LaySurface PartialFold(Length usableWidth, Length foldDepth)
+    {
+        if (foldDepth <= Length.Zero || foldDepth * 2 >= Guarded(usableWidth))
+            throw new ArgumentException("A fold's depth must lie above zero and below half the usable width.", nameof(foldDepth));
+        Length depth = usableWidth - foldDepth;
+        return new(
+            LayForm.PartialFold, usableWidth, depth,
+            [LayBand.Along(Length.Zero, foldDepth, 2), LayBand.Along(foldDepth, depth, 1)], [new(FoldSide.Near, Length.Zero, 0)]);
+    }
+
+    /// <summary>Both selvages folded in to the middle.</summary>
+    /// <exception cref="ArgumentException">No width.</exception>
+    public static LaySurface DoubleFold(Length usableWidth)
+    {
+        Length depth = Guarded(usableWidth) / 2;
+        Length middle = usableWidth / 4;
+        return new(
+            LayForm.DoubleFold, usableWidth, depth,
+            [LayBand.Along(Length.Zero, middle, 2), LayBand.Along(middle, depth, 2)],
+            [new(FoldSide.Near, Length.Zero, 0), new(FoldSide.Far, depth, 1)]);
+    }
+
+    /// <summary>Folded across, cut ends together.</summary>
+    /// <exception cref="ArgumentException">No width.</exception>
+    public static LaySurface CrosswiseFold(Length usableWidth) => new(
+        LayForm.CrosswiseFold, Guarded(usableWidth), usableWidth,
+        [LayBand.Along(Length.Zero, usableWidth, 2)], [new(FoldSide.Begin, Length.Zero, 0)]);
+
+    /// <summary>Two lengths on each other, right sides together, nap alike.</summary>
+    /// <exception cref="ArgumentException">No width.</exception>
+    public static LaySurface CrosswiseTurned(Length usableWidth) => new(
+        LayForm.CrosswiseTurned, Guarded(usableWidth), usableWidth, [LayBand.Along(Length.Zero, usableWidth, 2)], []);
+
+    /// <summary>A tube as it lies, folds at both edges.</summary>
+    /// <param name="flatWidth">From fold to fold.</param>
+    /// <exception cref="ArgumentException">No width.</exception>
+    public static LaySurface Tubular(Length flatWidth) => new(
+        LayForm.Tubular, Guarded(flatWidth) * 2, flatWidth,
+        [LayBand.Along(Length.Zero, flatWidth, 2)], [new(FoldSide.Near, Length.Zero, 0), new(FoldSide.Far, flatWidth, 0)]);
+
+    /// <summary>A folded section of some length, then an open one as far as the lay goes.</summary>
+    /// <exception cref="ArgumentException">No width, or a length below zero.</exception>
+    public static LaySurface Mixed(Length usableWidth, Length foldedLength)
+    {
+        if (foldedLength < Length.Zero)
+            throw new ArgumentException("The folded section must not be shorter than nothing.", nameof(foldedLength));
+        return new(
+            LayForm.Mixed, Guarded(usableWidth), usableWidth,
+            [new(Length.Zero, usableWidth / 2, 2, Length.Zero, foldedLength), new(Length.Zero, usableWidth, 1, foldedLength, null)],
+            [new(FoldSide.Near, Length.Zero, 0)]);
+    }
 
     /// <summary>The surface a cloth gives when spread as it says.</summary>
-    /// <exception cref="ArgumentException">Nothing of its width is left for pieces.</exception>
-    public static LaySurface Of(Cloth cloth)
+    /// <exception cref="ArgumentException">Nothing of its width is left for pieces, or its form needs a choice: best, mixed, or a partial fold without a depth.</exception>
+    public static LaySurface Of(Cloth cloth) => Of(cloth, cloth.Lay);
+
+    /// <summary>The surface a cloth gives when spread in a form.</summary>
+    /// <exception cref="ArgumentException">As for <see cref="Of(Cloth)"/>.</exception>
+    public static LaySurface Of(Cloth cloth, LayForm form) => form switch
     {
-        Length usable = cloth.UsableWidth;
-        if (usable <= Length.Zero)
-            throw new ArgumentException("The usable width of a cloth must be above zero.", nameof(cloth));
-        return cloth.Lay == LayForm.Folded
-            ? new LaySurface(LayForm.Folded, usable, usable / 2, 2)
-            : new LaySurface(LayForm.Open, usable, usable, 1);
-    }
+        LayForm.Open => Open(cloth.UsableWidth),
+        LayForm.Folded => Folded(cloth.UsableWidth),
+        LayForm.PartialFold when cloth.FoldDepth is { } depth => PartialFold(cloth.UsableWidth, depth),
+        LayForm.DoubleFold => DoubleFold(cloth.UsableWidth),
+        LayForm.CrosswiseFold => CrosswiseFold(cloth.UsableWidth),
+        LayForm.CrosswiseTurned => CrosswiseTurned(cloth.UsableWidth),
+        LayForm.Tubular => Tubular(cloth.UsableWidth),
+        _ => throw new ArgumentException("This form of lay is not settled by the cloth alone.", nameof(form)),
+    };
+
+    private static Length Guarded(Length width) => width > Length.Zero
+        ? width
+        : throw new ArgumentException("The usable width of a cloth must be above zero.");
 }

@@ -17,7 +17,11 @@ namespace Nestmark.Input;
 /// </remarks>
 internal static class ClothReader
 {
-    private static readonly (string, LayForm)[] Lays = [("open", LayForm.Open), ("folded", LayForm.Folded)];
+    private static readonly (string, LayForm)[] Lays = [.. LayWords.All.Select(pair => (pair.Word, pair.Form))];
+
+    private static readonly (string, ClothFaces)[] Faces = [("one right side", ClothFaces.OneRightSide), ("two right sides", ClothFaces.TwoRightSides)];
+
+    private static readonly (string, ClothStretch)[] Stretches = [("alike", ClothStretch.Alike), ("across", ClothStretch.Across), ("along", ClothStretch.Along)];
 
     private static readonly (string, Nap)[] Naps =
         [("none", Nap.None), ("one-way", Nap.OneWay), ("by-size", Nap.BySize), ("by size", Nap.BySize)];
@@ -57,18 +61,22 @@ internal static class ClothReader
         reader.RefuseTheRest();
         if (width > Length.Zero)
             CheckWidth(cloth, entry.Key, path, context);
-        return cloth;
+        return cloth.FoldDepth is { } depth && depth * 2 >= cloth.UsableWidth ? cloth with { FoldDepth = null } : cloth;
     }
 
     private static Cloth Made(MapReader reader, string name, Length width, JobContext context)
     {
         (double lengthShrinkage, double widthShrinkage) = Shrinkage(reader, context);
+        LayForm lay = reader.ReadWord("lay", Lays, LayForm.Folded);
         return new Cloth
         {
             Name = name,
             Width = width,
-            Selvage = reader.Read("selvage", context.ZeroOrMore, context.Default(10, 0.5)),
-            Lay = Lay(reader, context),
+            Selvage = reader.Read("selvage", context.ZeroOrMore, lay == LayForm.Tubular ? Length.Zero : context.Default(10, 0.5)),
+            Lay = lay,
+            FoldDepth = FoldDepth(reader, lay, context),
+            Faces = reader.ReadWord("faces", Faces, ClothFaces.OneRightSide),
+            Stretch = reader.ReadWord("stretch", Stretches, ClothStretch.Alike),
             Nap = reader.ReadWord("nap", Naps, Nap.OneWay),
             LengthShrinkageRatio = lengthShrinkage,
             WidthShrinkageRatio = widthShrinkage,
@@ -79,16 +87,15 @@ internal static class ClothReader
         };
     }
 
-    private static LayForm Lay(MapReader reader, JobContext context)
+    /// <summary>The depth of a partial fold; a key without a partial fold is a mistake worth a word.</summary>
+    private static Length? FoldDepth(MapReader reader, LayForm lay, JobContext context)
     {
-        string word = reader.FindText("lay")?.Text ?? "folded";
-        foreach ((string known, LayForm form) in Lays)
-        {
-            if (known == word)
-                return form;
-        }
-        context.Error(reader.Find("lay")!.Value, reader.PathOf("lay"), JobFaults.LayNotYet(word));
-        return LayForm.Folded;
+        if (reader.Find("fold_depth") is not MapEntry entry)
+            return null;
+        Length depth = reader.Read("fold_depth", context.AboveZero, Length.Zero);
+        if (lay != LayForm.PartialFold)
+            context.Error(entry.Key, reader.PathOf("fold_depth"), JobFaults.DepthWithoutPartialFold());
+        return lay == LayForm.PartialFold && depth > Length.Zero ? depth : null;
     }
 
     private static (double Length, double Width) Shrinkage(MapReader reader, JobContext context)
@@ -124,6 +131,8 @@ internal static class ClothReader
     {
         if (cloth.UsableWidth <= Length.Zero)
             context.Error(name, path + ".width", JobFaults.NoUsableWidth(Shown(cloth.UsableWidth)));
+        else if (cloth.FoldDepth is { } depth && depth * 2 >= cloth.UsableWidth)
+            context.Error(name, path + ".fold_depth", JobFaults.FoldTooDeep(Shown(cloth.UsableWidth / 2)));
         else if (cloth.Width < Length.FromCentimeters(25) || cloth.Width > Length.FromMeters(5))
             context.Note(name, path + ".width", JobFaults.UnusualWidth(Shown(cloth.Width)));
     }

@@ -39,8 +39,11 @@ internal static class JobFaults
 
     public static Fault NotYet(string key) => new($"The key {key} is not yet understood by this version.", "Take it out; everything else can be planned.");
 
-    public static Fault LayNotYet(string word) =>
-        new($"Found \"{QuantityFaults.Shown(word)}\"; today a cloth is spread open or folded (lengthwise).", "Write lay: open or lay: folded.");
+    public static Fault DepthWithoutPartialFold() =>
+        new("Only a partial fold has a depth.", "Write lay: partial fold beside it, or leave fold_depth out.");
+
+    public static Fault FoldTooDeep(string half) =>
+        new($"A fold this deep leaves nothing in one layer; half the usable width is {half}.", "Write a smaller depth, or lay: folded.");
 
     public static Fault NoPieces() => new("The job has no pieces.", "Add pieces: { pocket: { rectangle: 16 x 18, cut: 2 } }.");
 

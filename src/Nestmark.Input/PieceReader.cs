@@ -23,6 +23,15 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
     private static readonly (string, GrainRule)[] GrainWords =
         [("along", GrainRule.Along), ("across", GrainRule.Across), ("bias", GrainRule.Bias), ("any", GrainRule.Any)];
 
+    private static readonly (string, DirectionRule)[] DirectionWords =
+        [("as cloth", DirectionRule.AsCloth), ("either way", DirectionRule.EitherWay), ("one way", DirectionRule.OneWay)];
+
+    private static readonly (string, StretchRule)[] StretchWords =
+        [("any", StretchRule.AnyWay), ("across", StretchRule.AcrossGrain), ("along", StretchRule.AlongGrain)];
+
+    private static readonly (string, FlawTolerance)[] FlawWords =
+        [("nowhere", FlawTolerance.Nowhere), ("allowances", FlawTolerance.Allowances), ("anywhere", FlawTolerance.Anywhere)];
+
     private static readonly (string, OutlineMeaning)[] LineWords = [("seam", OutlineMeaning.SeamLine), ("cut", OutlineMeaning.CuttingLine)];
 
     private static readonly Regex EdgeName = new(@"^\s*([A-Z]{1,2})\s*-\s*([A-Z]{1,2})\s*$", RegexOptions.NonBacktracking | RegexOptions.CultureInvariant);
@@ -91,6 +100,9 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
             Marks = [],
             Grain = reader.ReadWord("grain", GrainWords, GrainRule.Along),
             Tilt = reader.Read<Angle?>("tilt", ReadTilt, null),
+            Direction = reader.ReadWord("direction", DirectionWords, DirectionRule.AsCloth),
+            Stretch = reader.ReadWord("stretch", StretchWords, StretchRule.AnyWay),
+            Flaws = reader.ReadWord("flaws", FlawWords, FlawTolerance.Nowhere),
         };
     }
 

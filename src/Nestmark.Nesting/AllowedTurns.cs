@@ -28,15 +28,49 @@ public static class AllowedTurns
         return [.. Tilted(exact.ToArray(), tilt).Distinct().Select(angle => new Turn(angle, facing))];
     }
 
-    /// <summary>The turns of a half piece on the lengthwise fold: as it is, and mirrored end for end where half turns are allowed. No tilt.</summary>
-    /// <param name="nap">The cloth's direction rule.</param>
-    /// <param name="grain">Across and bias cannot lie on a lengthwise fold and give none.</param>
-    public static ImmutableArray<Turn> OnFold(Nap nap, GrainRule grain)
+    /// <summary>The turns of a half piece on the folds of a lay, without tilt.</summary>
+    /// <param name="surface">The lay: the near fold takes a half as it is, and mirrored end for end where half turns are allowed; the far fold the same upside down.</param>
+    /// <param name="nap">The direction rule that the piece follows.</param>
+    /// <param name="grain">Along or any on a fold along the cloth; across or any on a fold across it; else no turn.</param>
+    /// <remarks>On a fold across the cloth the layers' naps run against each other, so only pieces without a direction lie there.</remarks>
+    public static ImmutableArray<Turn> OnFold(LaySurface surface, Nap nap, GrainRule grain)
     {
-        if (grain is GrainRule.Across or GrainRule.Bias)
-            return [];
-        Turn endForEnd = new(Angle.Half, Facing.Flipped);
-        return nap == Nap.OneWay && grain != GrainRule.Any ? [Turn.None] : [Turn.None, endForEnd];
+        bool eitherWay = nap != Nap.OneWay || grain == GrainRule.Any;
+        List<Turn> turns = [];
+        foreach (LayFold fold in surface.Folds)
+        {
+            if (fold.Side == FoldSide.Begin && grain is GrainRule.Across or GrainRule.Any && nap == Nap.None)
+                turns.AddRange([Turn.By(Angle.FromDegrees(270)), new Turn(Angle.FromDegrees(90), Facing.Flipped)]);
+            if (fold.Side == FoldSide.Begin || grain is GrainRule.Across or GrainRule.Bias)
+                continue;
+            turns.Add(fold.Side == FoldSide.Near ? Turn.None : new Turn(Angle.Zero, Facing.Flipped));
+            if (eitherWay)
+                turns.Add(fold.Side == FoldSide.Near ? new Turn(Angle.Half, Facing.Flipped) : Turn.By(Angle.Half));
+        }
+        return [.. turns];
+    }
+
+    /// <summary>The direction rule of a piece on a cloth: the cloth's, unless the piece is an exception.</summary>
+    public static Nap NapFor(Cloth cloth, Piece piece) => piece.Direction switch
+    {
+        DirectionRule.EitherWay => Nap.None,
+        DirectionRule.OneWay => Nap.OneWay,
+        _ => cloth.Nap,
+    };
+
+    /// <summary>How the grainline of a piece lies on a cloth: turned across where a knit stretches the other way than the piece must.</summary>
+    public static GrainRule GrainFor(Cloth cloth, Piece piece)
+    {
+        if (cloth.Stretch == ClothStretch.Alike || piece.Stretch == StretchRule.AnyWay || piece.Grain == GrainRule.Bias)
+            return piece.Grain;
+        bool asDrawn = (cloth.Stretch == ClothStretch.Across) == (piece.Stretch == StretchRule.AcrossGrain);
+        return (asDrawn, piece.Grain) switch
+        {
+            (true, GrainRule.Across) => GrainRule.Across,
+            (false, GrainRule.Across) => GrainRule.Along,
+            (true, _) => GrainRule.Along,
+            _ => GrainRule.Across,
+        };
     }
 
     private static double[] Exact(Nap nap, GrainRule grain) => (grain, nap) switch

@@ -9,32 +9,62 @@ namespace Nestmark.Nesting;
 /// <param name="Piece">The piece as laid: a half for the fold, or unfolded.</param>
 /// <param name="Facing">Side up.</param>
 /// <param name="Layers">Layers of cloth that it cuts.</param>
-/// <param name="Contact">Whether it lies on the fold.</param>
+/// <param name="Contact">Whether it lies on a fold.</param>
 internal sealed record CopyForm(Piece Piece, Facing Facing, int Layers, FoldContact Contact)
 {
-    /// <summary>The placements that one garment asks for.</summary>
-    /// <param name="surface">The lay; on a folded one copies come two at a time.</param>
-    /// <param name="piece">A piece whose cut instruction this lay can carry out.</param>
-    public static ImmutableArray<CopyForm> ForOneGarment(LaySurface surface, Piece piece)
+    /// <summary>The ways to cut what one garment asks for, the one to try first in front; none when the lay cannot give it.</summary>
+    /// <param name="surface">The lay; through two layers copies come two at a time.</param>
+    /// <param name="piece">The piece.</param>
+    /// <param name="nap">The direction rule that it follows.</param>
+    /// <param name="layering">What is tried first where the lay has one and two layers.</param>
+    public static ImmutableArray<ImmutableArray<CopyForm>> AlternativesFor(LaySurface surface, Piece piece, Nap nap, Layering layering)
     {
-        int count = piece.Cut.Count;
-        return (surface.HasFold, piece.Cut.Kind) switch
-        {
-            (true, CutKind.OnFold) => Repeated(count, new CopyForm(piece, Facing.Plain, 2, FoldContact.OnFold)),
-            (true, CutKind.Pairs) => Repeated(count, new CopyForm(piece, Facing.Plain, 2, FoldContact.Free)),
-            (true, _) => Repeated(count / 2, new CopyForm(piece, Facing.Plain, 2, FoldContact.Free)),
-            (false, CutKind.OnFold) => Repeated(count, Single(Unfolding.Unfold(piece), Facing.Plain)),
-            (false, CutKind.Pairs) => Repeated(count, Single(piece, Facing.Plain), Single(piece, Facing.Flipped)),
-            (false, _) => Repeated(count, Single(piece, Facing.Plain)),
-        };
+        ImmutableArray<CopyForm> folded = OnFold(surface, piece);
+        ImmutableArray<CopyForm> two = surface.HasTwoLayers ? InTwoLayers(piece) : [];
+        ImmutableArray<CopyForm> one = surface.HasOneLayer ? InOneLayer(piece) : [];
+        bool alike = piece.Cut.Kind != CutKind.Copies || !surface.HasOneLayer || MirrorImage.IsItsOwn(piece, nap);
+        bool oneFirst = layering == Layering.OneLayer || !alike;
+        ImmutableArray<CopyForm>[] all = piece.Cut.Kind == CutKind.OnFold
+            ? (layering == Layering.OneLayer ? [one, folded, two] : [folded, one, two])
+            : (oneFirst ? [one, two] : [two, one]);
+        return [.. all.Where(forms => !forms.IsEmpty)];
     }
 
     /// <summary>Every way that this copy may lie, whether or not it fits.</summary>
-    public ImmutableArray<Turn> Turns(Cloth cloth) => Contact == FoldContact.OnFold
-        ? AllowedTurns.OnFold(cloth.Nap, Piece.Grain)
-        : AllowedTurns.For(cloth.Nap, Piece.Grain, Piece.Tilt ?? cloth.Tilt, Facing);
+    public ImmutableArray<Turn> Turns(Cloth cloth, LaySurface surface)
+    {
+        Nap nap = AllowedTurns.NapFor(cloth, Piece);
+        GrainRule grain = AllowedTurns.GrainFor(cloth, Piece);
+        if (Contact == FoldContact.OnFold)
+            return AllowedTurns.OnFold(surface, nap, grain);
+        Angle tilt = Piece.Tilt ?? cloth.Tilt;
+        return cloth.Faces == ClothFaces.TwoRightSides
+            ? [.. AllowedTurns.For(nap, grain, tilt, Facing).Concat(AllowedTurns.For(nap, grain, tilt, Other(Facing)))]
+            : AllowedTurns.For(nap, grain, tilt, Facing);
+    }
 
-    private static CopyForm Single(Piece piece, Facing facing) => new(piece, facing, 1, FoldContact.Free);
+    private static ImmutableArray<CopyForm> OnFold(LaySurface surface, Piece piece) => piece.Cut.Kind == CutKind.OnFold && surface.HasFold
+        ? Repeated(piece.Cut.Count, new CopyForm(piece, Facing.Plain, 2, FoldContact.OnFold))
+        : [];
+
+    private static ImmutableArray<CopyForm> InTwoLayers(Piece piece) => piece.Cut switch
+    {
+        { Kind: CutKind.Pairs } => Repeated(piece.Cut.Count, Free(piece, Facing.Plain, 2)),
+        { Kind: CutKind.OnFold } when int.IsEvenInteger(piece.Cut.Count) => Repeated(piece.Cut.Count / 2, Free(Unfolding.Unfold(piece), Facing.Plain, 2)),
+        { Kind: CutKind.Copies } when int.IsEvenInteger(piece.Cut.Count) => Repeated(piece.Cut.Count / 2, Free(piece, Facing.Plain, 2)),
+        _ => [],
+    };
+
+    private static ImmutableArray<CopyForm> InOneLayer(Piece piece) => piece.Cut.Kind switch
+    {
+        CutKind.OnFold => Repeated(piece.Cut.Count, Free(Unfolding.Unfold(piece), Facing.Plain, 1)),
+        CutKind.Pairs => Repeated(piece.Cut.Count, Free(piece, Facing.Plain, 1), Free(piece, Facing.Flipped, 1)),
+        _ => Repeated(piece.Cut.Count, Free(piece, Facing.Plain, 1)),
+    };
+
+    private static Facing Other(Facing facing) => facing == Facing.Plain ? Facing.Flipped : Facing.Plain;
+
+    private static CopyForm Free(Piece piece, Facing facing, int layers) => new(piece, facing, layers, FoldContact.Free);
 
     private static ImmutableArray<CopyForm> Repeated(int times, params CopyForm[] forms) =>
         [.. Enumerable.Range(0, times).SelectMany(_ => forms)];

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Nestmark.Cloths;
+using Nestmark.Geometry;
 using Nestmark.Pieces;
 
 namespace Nestmark.Nesting;
@@ -7,26 +8,39 @@ namespace Nestmark.Nesting;
 /// <summary>What the rules of placing do to the pieces of a job that their maker may not expect.</summary>
 public static class LayNotes
 {
-    /// <summary>The notes for some pieces on a cloth, at most one for each name, in the order of the job.</summary>
-    /// <param name="cloth">The cloth and how it is spread.</param>
-    /// <param name="orders">As for <see cref="LayRules.TaskFor(Cloth, IEnumerable{PieceOrder})"/>.</param>
-    public static ImmutableArray<LayNote> For(Cloth cloth, IEnumerable<PieceOrder> orders) =>
-        [.. orders.Select(order => For(cloth, order.Piece)).OfType<LayNote>().DistinctBy(note => note.Piece)];
+    /// <summary>The notes for what is placed on a cloth, at most one for each name, in the order of the job.</summary>
+    /// <param name="cloth">The cloth.</param>
+    /// <param name="demands">What is placed.</param>
+    public static ImmutableArray<LayNote> For(Cloth cloth, IEnumerable<Demand> demands) =>
+        [.. demands.Select(demand => For(cloth, demand)).OfType<LayNote>().DistinctBy(note => note.Piece)];
 
-    private static LayNote? For(Cloth cloth, Piece piece) => (cloth.Lay, piece.Cut.Kind) switch
+    private static LayNote? For(Cloth cloth, Demand demand)
     {
-        (LayForm.Folded, CutKind.Copies) when int.IsEvenInteger(piece.Cut.Count) && !MirrorImage.IsItsOwn(piece, cloth.Nap) => new(
-            piece.Name,
-            $"{piece.Name} is cut {piece.Cut} from folded cloth, so half of them come out as mirror images.",
-            "Write it as pairs if that is meant; lay the cloth open if all must be alike."),
-        (LayForm.Open, CutKind.Copies) when int.IsEvenInteger(piece.Cut.Count) && !MirrorImage.IsItsOwn(piece, cloth.Nap) => new(
-            piece.Name,
-            $"{piece.Name} is cut {piece.Cut} from open cloth, and {(piece.Cut.Count == 2 ? "both copies" : "all copies")} lie as drawn.",
-            $"Write {new CutQuantity(piece.Cut.Count / 2, CutKind.Pairs)} for left and right ones."),
-        (LayForm.Open, CutKind.Pairs) when cloth.Nap != Nap.None => new(
-            piece.Name,
-            $"The second {piece.Name} of each pair is turned over along the grain, so the nap runs the same way on both.",
-            "Turn the paper over sideways, so that its top end stays at the same end of the cloth."),
-        _ => null,
-    };
+        Piece piece = demand.Piece;
+        bool isTurnedAcross = AllowedTurns.GrainFor(cloth, piece) != piece.Grain;
+        return (demand.Layers, piece.Cut.Kind) switch
+        {
+            (2, CutKind.Copies) when IsUnlikeItsMirrorImage(cloth, piece) => new(
+                piece.Name,
+                $"{piece.Name} is cut {piece.Cut} from folded cloth, so half of them come out as mirror images.",
+                "Write it as pairs if that is meant; lay the cloth open if all must be alike."),
+            (1, CutKind.Copies) when IsUnlikeItsMirrorImage(cloth, piece) => new(
+                piece.Name,
+                $"{piece.Name} is cut {piece.Cut} from open cloth, and {(piece.Cut.Count == 2 ? "both copies" : "all copies")} lie as drawn.",
+                $"Write {new CutQuantity(piece.Cut.Count / 2, CutKind.Pairs)} for left and right ones."),
+            (1, CutKind.Pairs) when AllowedTurns.NapFor(cloth, piece) != Nap.None && cloth.Faces == ClothFaces.OneRightSide => new(
+                piece.Name,
+                $"The second {piece.Name} of each pair is turned over along the grain, so the nap runs the same way on both.",
+                "Turn the paper over sideways, so that its top end stays at the same end of the cloth."),
+            _ when isTurnedAcross => new(
+                piece.Name,
+                $"{piece.Name} lies with its grainline {(AllowedTurns.GrainFor(cloth, piece) == GrainRule.Across ? "across" : "along")} the cloth, so that it stretches the way it must.",
+                "Compare the stretch of cloth and piece by hand before cutting."),
+            _ => null,
+        };
+    }
+
+    private static bool IsUnlikeItsMirrorImage(Cloth cloth, Piece piece) =>
+        piece.FoldEdge is null && piece.CenterLine is null && int.IsEvenInteger(piece.Cut.Count)
+        && cloth.Faces == ClothFaces.OneRightSide && !MirrorImage.IsItsOwn(piece, AllowedTurns.NapFor(cloth, piece));
 }

@@ -5,67 +5,109 @@ using Nestmark.Pieces;
 
 namespace Nestmark.Nesting;
 
-/// <summary>The rules of placing: which turns, sides, layers and fold contact each piece may have on a cloth.</summary>
-/// <remarks>What the words on a piece mean: references/trade.md 4.2. A copy is flipped only as the second of a pair on open cloth.</remarks>
+/// <summary>The rules of placing: which turns, sides, layers and fold contact each piece may have on a lay.</summary>
+/// <remarks>What the words on a piece mean: references/trade.md 4.2. On cloth with one right side a copy is flipped only as the second of a pair in one layer.</remarks>
 public static class LayRules
 {
-    /// <summary>The task of laying some pieces on a cloth; pieces that cannot lie there are named with the reason and what would help, in centimeters.</summary>
-    /// <param name="cloth">The cloth and how it is spread; its usable width is above zero.</param>
+    /// <summary>The task of laying some pieces on a cloth spread as it says; pieces that cannot lie there are named with the reason and what would help, in centimeters.</summary>
+    /// <param name="cloth">The cloth and how it is spread; its usable width is above zero, and its form needs no choice.</param>
     /// <param name="orders">In the order of the job, one for each piece and size.</param>
-    public static LayTask TaskFor(Cloth cloth, IEnumerable<PieceOrder> orders) => TaskFor(cloth, orders, LayWording.Metric);
+    /// <exception cref="ArgumentException">As for <see cref="LaySurface.Of(Cloth)"/>, or a tilt is beyond 45 degrees.</exception>
+    public static LayTask TaskFor(Cloth cloth, IEnumerable<PieceOrder> orders) =>
+        TaskFor(cloth, LaySurface.Of(cloth), orders, LayWording.Metric, _ => Layering.TwoLayers);
 
-    /// <summary>As <see cref="TaskFor(Cloth, IEnumerable{PieceOrder})"/>, with lengths in the user's own words.</summary>
-    /// <param name="cloth">The cloth and how it is spread; its usable width is above zero.</param>
+    /// <summary>The task of laying some pieces on a lay.</summary>
+    /// <param name="cloth">The cloth; how it is spread comes from the surface.</param>
+    /// <param name="surface">The lay.</param>
     /// <param name="orders">In the order of the job, one for each piece and size.</param>
     /// <param name="wording">How reasons speak of lengths.</param>
-    /// <returns>Only turns in which a piece fits between the edges of the lay.</returns>
-    /// <exception cref="ArgumentException">Nothing of the cloth's width is left for pieces, or a tilt is beyond 45 degrees.</exception>
-    public static LayTask TaskFor(Cloth cloth, IEnumerable<PieceOrder> orders, LayWording wording)
+    /// <param name="layering">What is tried first for an order where the lay has one and two layers.</param>
+    /// <returns>Only turns in which a piece fits between the edges of a band.</returns>
+    /// <exception cref="ArgumentException">A tilt is beyond 45 degrees.</exception>
+    public static LayTask TaskFor(
+        Cloth cloth, LaySurface surface, IEnumerable<PieceOrder> orders, LayWording wording, Func<PieceOrder, Layering> layering)
     {
-        LaySurface surface = LaySurface.Of(cloth);
         List<Demand> demands = [];
         List<Unplaced> impossible = [];
+        Length foldRoom = surface.Depth;
         foreach (PieceOrder order in orders)
         {
-            if ((Refusal(surface, order) ?? AddDemands(cloth, order, wording, demands)) is { } reason)
+            string? reason = Refusal(cloth, surface, order) ?? AddDemands(cloth, surface, order, wording, layering(order), demands, ref foldRoom);
+            if (reason is not null)
                 impossible.Add(new Unplaced(order.Piece.Name, order.Size, reason));
         }
         return new LayTask(surface, cloth.Gap, [.. demands], [.. impossible]);
     }
 
-    private static string? Refusal(LaySurface surface, PieceOrder order)
+    private static string? Refusal(Cloth cloth, LaySurface surface, PieceOrder order)
     {
         Piece piece = order.Piece;
-        if (!surface.HasFold)
+        if (surface.Form == LayForm.CrosswiseFold && AllowedTurns.NapFor(cloth, piece) != Nap.None)
+            return FitReasons.NapOnCrosswise(Title(order));
+        if (!CopyForm.AlternativesFor(surface, piece, cloth.Nap, Layering.TwoLayers).IsEmpty)
             return null;
-        if (piece.Cut.Kind == CutKind.OnFold && piece.Grain is GrainRule.Across or GrainRule.Bias)
-            return FitReasons.GrainOnFold(piece, Title(order));
-        return piece.Cut.Kind == CutKind.Copies && int.IsOddInteger(piece.Cut.Count) ? FitReasons.SingleOnFolded(piece, Title(order)) : null;
+        return piece.Cut.Kind == CutKind.OnFold ? FitReasons.NoFoldFor(piece, Title(order)) : FitReasons.SingleOnFolded(piece, Title(order));
     }
 
-    /// <summary>Adds the placements of an order; or adds none and returns why it cannot lie here.</summary>
-    private static string? AddDemands(Cloth cloth, PieceOrder order, LayWording wording, List<Demand> demands)
+    /// <summary>Adds the placements of an order in the first way that fits; or adds none and returns why the way tried first does not.</summary>
+    private static string? AddDemands(
+        Cloth cloth, LaySurface surface, PieceOrder order, LayWording wording, Layering layering, List<Demand> demands, ref Length foldRoom)
     {
-        LaySurface surface = LaySurface.Of(cloth);
-        List<Demand> added = [];
-        ImmutableArray<CopyForm> forms = CopyForm.ForOneGarment(surface, order.Piece);
-        Dictionary<Facing, ImmutableArray<Turn>> fitting = [];
-        foreach (CopyForm form in forms.DistinctBy(form => form.Facing))
+        string? reason = null;
+        Nap nap = AllowedTurns.NapFor(cloth, order.Piece);
+        foreach (ImmutableArray<CopyForm> forms in CopyForm.AlternativesFor(surface, order.Piece, nap, layering))
         {
-            ImmutableArray<Turn> turns = form.Turns(cloth);
-            fitting[form.Facing] = [.. turns.Where(turn => DepthOf(form.Piece, turn) <= surface.Depth)];
-            if (fitting[form.Facing].IsEmpty)
-                return FitReasons.TooDeep(cloth, form, Title(order), turns.Min(turn => DepthOf(form.Piece, turn)), wording);
+            Dictionary<CopyForm, ImmutableArray<Turn>> fitting = [];
+            string? misfit = null;
+            foreach (CopyForm form in forms.Distinct())
+            {
+                ImmutableArray<Turn> turns = form.Turns(cloth, surface);
+                fitting[form] = [.. turns.Where(turn => Fits(surface, form, turn))];
+                if (fitting[form].IsEmpty)
+                    misfit ??= turns.IsEmpty ? FitReasons.GrainOnFold(order.Piece, Title(order)) : FitReasons.TooDeep(cloth, surface, form, Title(order), turns.Min(turn => DepthOf(form.Piece, turn)), wording);
+            }
+            misfit ??= TakeFoldRoom(surface, order, forms, ref foldRoom);
+            if (misfit is null)
+            {
+                Add(order, forms, fitting, NapGroupOf(nap, order), demands);
+                return null;
+            }
+            reason ??= misfit;
         }
-        string napGroup = NapGroupOf(cloth.Nap, order);
+        return reason;
+    }
+
+    private static void Add(PieceOrder order, ImmutableArray<CopyForm> forms, Dictionary<CopyForm, ImmutableArray<Turn>> fitting, string napGroup, List<Demand> demands)
+    {
+        int copy = 0;
         for (int garment = 0; garment < order.Garments; garment++)
         {
             foreach (CopyForm form in forms)
-                added.Add(new Demand(form.Piece, order.Size, added.Count + 1, form.Layers, form.Contact, fitting[form.Facing], napGroup));
+                demands.Add(new Demand(form.Piece, order.Size, ++copy, form.Layers, form.Contact, fitting[form], napGroup) { Flaws = FlawRuleOf(form.Piece) });
         }
-        demands.AddRange(added);
+    }
+
+    /// <summary>A fold across the cloth is only as long as the cloth is wide.</summary>
+    private static string? TakeFoldRoom(LaySurface surface, PieceOrder order, ImmutableArray<CopyForm> forms, ref Length foldRoom)
+    {
+        if (surface.Form != LayForm.CrosswiseFold || forms[0].Contact != FoldContact.OnFold)
+            return null;
+        Length wanted = Length.FromMicrometers(forms[0].Piece.CuttingLine.Bounds.Width + 100) * (forms.Length * order.Garments);
+        if (wanted > foldRoom)
+            return FitReasons.CrosswiseFoldFull(Title(order));
+        foldRoom -= wanted;
         return null;
     }
+
+    private static bool Fits(LaySurface surface, CopyForm form, Turn turn) =>
+        Seat.Of(surface, form.Layers, form.Contact, turn, turn.Apply(form.Piece.CuttingLine).Bounds).Any();
+
+    private static FlawRule FlawRuleOf(Piece piece) => piece.Flaws switch
+    {
+        FlawTolerance.Anywhere => FlawRule.Bear,
+        FlawTolerance.Allowances => new FlawRule(FlawBearing.KeepsOff, piece.SeamLine),
+        _ => FlawRule.Avoid,
+    };
 
     private static Length DepthOf(Piece piece, Turn turn) => Length.FromMicrometers(turn.Apply(piece.CuttingLine).Bounds.Height);
 

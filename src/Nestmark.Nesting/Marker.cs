@@ -11,12 +11,15 @@ namespace Nestmark.Nesting;
 /// <param name="Unplaced">Pieces that cannot lie here.</param>
 public sealed record Marker(LaySurface Surface, Length LayLength, ImmutableArray<Placement> Placements, ImmutableArray<Unplaced> Unplaced)
 {
-    /// <summary>Sum of layers × cutting area, divided by usable width × lay length: 0 to 1.</summary>
+    /// <summary>Length of cloth that the lay takes, without ends: twice its own where cut ends lie together.</summary>
+    public Length ClothLength => LayLength * Surface.LengthsOfCloth;
+
+    /// <summary>Sum of layers × cutting area, divided by usable width × length of cloth: 0 to 1.</summary>
     public double EfficiencyRatio
     {
         get
         {
-            double available = Surface.UsableWidth.TotalMillimeters * LayLength.TotalMillimeters;
+            double available = Surface.UsableWidth.TotalMillimeters * ClothLength.TotalMillimeters;
             double used = Placements.Sum(placement => placement.Layers * placement.Piece.CuttingLine.AreaSquareMillimeters);
             return available > 0 ? used / available : 0;
         }

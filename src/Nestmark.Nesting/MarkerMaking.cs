@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Nestmark.Cloths;
 using Nestmark.Geometry;
 using Nestmark.Nesting.Search;
 using Nestmark.Nesting.Verification;
@@ -10,11 +11,13 @@ public static class MarkerMaking
 {
     /// <summary>Lays everything the task asks for, as short as the settings allow; verified exactly.</summary>
     /// <remarks>Even when cancelled at once the marker is complete: the greedy pass always ends.</remarks>
-    /// <exception cref="ArgumentException">A demand has no turn in which it fits the depth of the lay.</exception>
+    /// <exception cref="ArgumentException">A demand has no turn in which it fits a band or a fold of the lay, or the lay is a mixed one.</exception>
     public static Marker Make(LayTask task, SearchSettings settings) => Make(task, settings, SearchTuning.Default);
 
     internal static Marker Make(LayTask task, SearchSettings settings, SearchTuning tuning)
     {
+        if (task.Surface.Form == LayForm.Mixed)
+            throw new ArgumentException("A mixed lay is made of two tasks, one for each section.", nameof(task));
         if (task.Demands.IsEmpty)
             return new Marker(task.Surface, Length.Zero, [], task.Impossible);
         foreach (Demand demand in task.Demands)
@@ -76,17 +79,18 @@ public static class MarkerMaking
         return isBetter ? snapped : marker;
     }
 
-    /// <summary>Side by side along the lay: the last resort, always sound.</summary>
+    /// <summary>Side by side along the lay, beyond all obstacles: the last resort, sound but where a fold across the cloth is too short.</summary>
     private static Marker InRow(LayTask task)
     {
         Placement[] placements = new Placement[task.Demands.Length];
-        long x = 0;
+        long x = task.Obstacles.IsEmpty ? 0 : Math.Max(0, task.Obstacles.Max(obstacle => obstacle.Area.Bounds.MaxX));
         for (int i = 0; i < placements.Length; i++)
         {
             Demand demand = task.Demands[i];
             Turn turn = demand.Turns.First(turn => Fits(task, demand, turn) && (demand.NapGroup.Length == 0 || NapHeading.Of(turn) == 0));
             Box room = turn.Apply(demand.Piece.CuttingLine).Bounds;
-            placements[i] = ToPlacement(demand, turn, new Point(x - room.MinX, demand.Contact == FoldContact.OnFold ? 0 : -room.MinY));
+            Seat seat = Seat.Of(task.Surface, demand.Layers, demand.Contact, turn, room).First();
+            placements[i] = ToPlacement(demand, turn, new Point(seat.X ?? x - room.MinX, seat.LowY));
             x += room.Width + task.Gap.Micrometers;
         }
         return Closed(task, placements);
@@ -95,11 +99,12 @@ public static class MarkerMaking
     private static Placement ToPlacement(Demand demand, Turn turn, Point offset) =>
         new(demand.Piece, demand.Size, demand.Copy, demand.Layers, demand.Contact, turn, offset);
 
-    /// <summary>Begins the lay at x = 0 and ends it with its farthest placement.</summary>
+    /// <summary>Begins the lay at x = 0, unless it is anchored there, and ends it with its farthest placement.</summary>
     private static Marker Closed(LayTask task, Placement[] placements)
     {
         Box[] rooms = [.. placements.Select(placement => placement.CuttingLine.Bounds)];
-        long begin = rooms.Min(room => room.MinX);
+        bool isAnchored = !task.Obstacles.IsEmpty || task.Surface.Folds.Any(fold => fold.Side == FoldSide.Begin);
+        long begin = isAnchored ? 0 : rooms.Min(room => room.MinX);
         ImmutableArray<Placement> moved = [.. placements.Select(placement => placement with { Offset = placement.Offset - new Point(begin, 0) })];
         return new Marker(task.Surface, Length.FromMicrometers(rooms.Max(room => room.MaxX) - begin), moved, task.Impossible);
     }
@@ -111,5 +116,5 @@ public static class MarkerMaking
     }
 
     private static bool Fits(LayTask task, Demand demand, Turn turn) =>
-        turn.Apply(demand.Piece.CuttingLine).Bounds.Height <= task.Surface.Depth.Micrometers;
+        Seat.Of(task.Surface, demand.Layers, demand.Contact, turn, turn.Apply(demand.Piece.CuttingLine).Bounds).Any();
 }

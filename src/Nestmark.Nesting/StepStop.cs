@@ -6,4 +6,7 @@ public sealed class StepStop(long stepsPerThread) : StopRule
 {
     /// <inheritdoc/>
     public override double SpentRatio(long steps) => stepsPerThread <= 0 ? 1 : Math.Min(1, steps / (double)stepsPerThread);
+
+    /// <inheritdoc/>
+    public override StopRule Part(double fromRatio, double toRatio) => new StepStop((long)Math.Round(stepsPerThread * (toRatio - fromRatio)));
 }

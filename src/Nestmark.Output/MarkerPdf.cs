@@ -49,7 +49,7 @@ public static class MarkerPdf
     private static MapHeading HeadingOf(Plan plan, TrueSizeLay lay, TileGrid grid)
     {
         string width = LengthWords.TapeInBoth(lay.Cloth.Cloth.Width, plan.Job.System) + " wide";
-        string cloth = PieceWords.Joined("Full-size marker", "cloth " + lay.Cloth.Cloth.Name, width, PieceWords.LayForm(lay.Cloth));
+        string cloth = PieceWords.Joined("Full-size marker", "cloth " + lay.Cloth.Cloth.Name, width, LayWords.Phrase(lay.Cloth.Marker.Surface, plan.Job.System));
         string pages = string.Create(
             CultureInfo.InvariantCulture,
             $"{grid.Printed.Length} {(grid.Printed.Length == 1 ? "page" : "pages")} after this one, each {grid.PageWidthMillimeters:0.#} × {grid.PageHeightMillimeters:0.#} mm.");

@@ -25,9 +25,9 @@ public static class MarkerSvg
             ClothPlan cloth = plan.Cloths[i];
             Area area = ClothFrame.Of(cloth);
             Spot move = new(-area.LeftMillimeters, top - area.TopMillimeters);
-            Drawing lay = Moved(LayOf(plan.Job.Title, cloth, i + 1), move);
+            Drawing lay = Moved(LayOf(plan.Job, cloth, i + 1), move);
             string id = string.Create(CultureInfo.InvariantCulture, $"cloth{i + 1}");
-            picture.Add(new GroupFigure(id, cloth.Cloth.Name, PieceWords.LayForm(cloth), lay));
+            picture.Add(new GroupFigure(id, cloth.Cloth.Name, LayWords.Phrase(cloth.Marker.Surface, plan.Job.System), lay));
             Area moved = area.Moved(move.XMillimeters, move.YMillimeters);
             whole = (whole ?? moved).Including(moved).Including(new Area(0, top, 1, top + 2 * HeadingSize));
             top = moved.BottomMillimeters - Between;
@@ -35,13 +35,13 @@ public static class MarkerSvg
         return SvgPainter.Write(picture, (whole ?? default).Grown(Around), plan.Job.Title, JobOrigin.Of(plan.Job));
     }
 
-    private static Drawing LayOf(string garment, ClothPlan cloth, int number)
+    private static Drawing LayOf(Job job, ClothPlan cloth, int number)
     {
-        TrueSizeLay lay = TrueSizeLay.Of(cloth, garment);
+        TrueSizeLay lay = TrueSizeLay.Of(cloth, job.Title);
         Drawing picture = lay.Picture(string.Create(CultureInfo.InvariantCulture, $"cloth{number}-piece"));
         Area area = ClothFrame.Of(cloth);
         picture.Text(
-            Role.Label, PieceWords.Joined(garment, cloth.Cloth.Name, PieceWords.LayForm(cloth)),
+            Role.Label, PieceWords.Joined(job.Title, cloth.Cloth.Name, LayWords.Phrase(cloth.Marker.Surface, job.System)),
             new Spot(area.LeftMillimeters, area.TopMillimeters + HeadingSize / 2), HeadingSize, Anchor.Start, FontWeight.Bold);
         return picture;
     }

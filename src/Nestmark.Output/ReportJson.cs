@@ -71,7 +71,7 @@ public static class ReportJson
         Marker marker = cloth.Marker;
         json.WriteStartObject();
         WriteText(json, "id", cloth.Cloth.Name);
-        json.WriteString("lay", marker.Surface.HasFold ? "folded" : "open");
+        json.WriteString("lay", LayWords.Of(marker.Surface.Form));
         WriteLength(json, "usableWidth_mm", marker.Surface.UsableWidth);
         WriteLength(json, "layWidth_mm", marker.Surface.Depth);
         WriteLength(json, "layLength_mm", marker.LayLength);

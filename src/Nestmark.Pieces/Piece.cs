@@ -52,6 +52,15 @@ public sealed class Piece
     /// <summary>Largest deviation from the grain that it bears; <c>null</c> takes the cloth's.</summary>
     public required Angle? Tilt { get; init; }
 
+    /// <summary>Whether it follows the nap of its cloth.</summary>
+    public DirectionRule Direction { get; init; }
+
+    /// <summary>Which way it must stretch most, on a knit.</summary>
+    public StretchRule Stretch { get; init; }
+
+    /// <summary>Where on it a flaw of the cloth may lie.</summary>
+    public FlawTolerance Flaws { get; init; }
+
     /// <summary>Name and size as people read it: "front M", or "front" without a size.</summary>
     public string Title => Size.Length == 0 ? Name : Name + " " + Size;
 }

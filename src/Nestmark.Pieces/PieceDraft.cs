@@ -53,4 +53,13 @@ public sealed record PieceDraft
 
     /// <summary>Largest deviation from the grain that this piece bears; <c>null</c> takes the cloth's.</summary>
     public required Angle? Tilt { get; init; }
+
+    /// <summary>Whether it follows the nap of its cloth.</summary>
+    public DirectionRule Direction { get; init; }
+
+    /// <summary>Which way it must stretch most, on a knit.</summary>
+    public StretchRule Stretch { get; init; }
+
+    /// <summary>Where on it a flaw of the cloth may lie.</summary>
+    public FlawTolerance Flaws { get; init; }
 }

@@ -80,6 +80,9 @@ public static class PieceMaking
             Marks = [.. draft.Marks.Select(mark => mark with { Place = laid.Frame.Apply(mark.Place) })],
             Grain = draft.Grain,
             Tilt = draft.Tilt,
+            Direction = draft.Direction,
+            Stretch = draft.Stretch,
+            Flaws = draft.Flaws,
         };
     }
 

@@ -41,6 +41,9 @@ public static class Unfolding
             Marks = [.. half.Marks, .. half.Marks.Where(mark => mark.Place.Y != 0).Select(mark => mark with { Place = Mirrored(mark.Place) })],
             Grain = half.Grain,
             Tilt = half.Tilt,
+            Direction = half.Direction,
+            Stretch = half.Stretch,
+            Flaws = half.Flaws,
         };
     }
 

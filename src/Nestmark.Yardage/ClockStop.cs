@@ -28,5 +28,26 @@ public sealed class ClockStop : StopRule
 
     /// <inheritdoc/>
     public override double SpentRatio(long steps) => AllowedSeconds <= 0 ? 1 : Math.Min(1, ElapsedSeconds / AllowedSeconds);
+
+    /// <inheritdoc/>
+    public override StopRule Part(double fromRatio, double toRatio) => new PartOfClock(this, fromRatio, toRatio);
 #pragma warning restore RS0030
+
+    /// <summary>A search that starts early or late still ends when it is meant to.</summary>
+    private sealed class PartOfClock(ClockStop whole, double fromRatio, double toRatio) : StopRule
+    {
+        private readonly double _begin = Math.Min(toRatio, Math.Max(fromRatio, whole.SpentRatio(0)));
+
+        public override double SpentRatio(long steps)
+        {
+            double length = toRatio - _begin;
+            return length <= 0 ? 1 : Math.Clamp((whole.SpentRatio(steps) - _begin) / length, 0, 1);
+        }
+
+        public override StopRule Part(double partFromRatio, double partToRatio)
+        {
+            double length = toRatio - fromRatio;
+            return new PartOfClock(whole, fromRatio + partFromRatio * length, fromRatio + partToRatio * length);
+        }
+    }
 }

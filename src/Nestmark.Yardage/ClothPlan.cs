@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Nestmark.Cloths;
 using Nestmark.Nesting;
 
@@ -5,6 +6,10 @@ namespace Nestmark.Yardage;
 
 /// <summary>The plan for one cloth.</summary>
 /// <param name="Cloth">The cloth.</param>
-/// <param name="Marker">Its marker, verified.</param>
+/// <param name="Marker">Its marker, verified; its surface says how the cloth is spread.</param>
 /// <param name="Purchase">What to buy.</param>
-public sealed record ClothPlan(Cloth Cloth, Marker Marker, Purchase Purchase);
+public sealed record ClothPlan(Cloth Cloth, Marker Marker, Purchase Purchase)
+{
+    /// <summary>Where the form of lay was to be chosen: a marker in each other form, the one that needs least cloth first.</summary>
+    public ImmutableArray<Marker> OtherForms { get; init; } = [];
+}

@@ -7,12 +7,12 @@ namespace Nestmark.Yardage;
 /// <summary>What a job cuts from one of its cloths.</summary>
 /// <param name="Cloth">The cloth.</param>
 /// <param name="Orders">Its pieces, in the order of the job; a piece that serves every size stands once for each.</param>
-/// <param name="Task">What to lay.</param>
-internal sealed record ClothWork(Cloth Cloth, ImmutableArray<PieceOrder> Orders, LayTask Task)
+/// <param name="Options">The ways to spread the cloth, one or more.</param>
+internal sealed record ClothWork(Cloth Cloth, ImmutableArray<PieceOrder> Orders, ImmutableArray<LayOption> Options)
 {
     /// <summary>Area of cloth that the placements cut, all layers together.</summary>
     public double AreaSquareMillimeters { get; } =
-        Task.Demands.Sum(demand => demand.Layers * demand.Piece.CuttingLine.AreaSquareMillimeters);
+        Options[0].Demands.Sum(demand => demand.Layers * demand.Piece.CuttingLine.AreaSquareMillimeters);
 
     /// <summary>The work on one cloth of a job.</summary>
     public static ClothWork Of(Job job, Cloth cloth, LayWording wording)
@@ -20,7 +20,7 @@ internal sealed record ClothWork(Cloth Cloth, ImmutableArray<PieceOrder> Orders,
         ImmutableArray<PieceOrder> orders = [.. job.Pieces
             .Where(piece => piece.Cloth == cloth.Name)
             .SelectMany(piece => OrdersFor(job, piece))];
-        return new ClothWork(cloth, orders, LayRules.TaskFor(cloth, orders, wording));
+        return new ClothWork(cloth, orders, LayChoices.For(cloth, orders, wording));
     }
 
     private static IEnumerable<PieceOrder> OrdersFor(Job job, JobPiece piece) => job.Sizes

@@ -22,7 +22,7 @@ public static class Planner
     {
         LayWording wording = LengthWords.WordingOf(job.System);
         ClothWork[] works = [.. job.Cloths.Select(cloth => ClothWork.Of(job, cloth, wording))];
-        return [.. PlanNotes.Refusals(job, works), .. PlanNotes.Of(job, works)];
+        return [.. works.SelectMany(work => PlanNotes.Refusals(job, work)), .. works.SelectMany(work => PlanNotes.Of(job, work, work.Options[0]))];
     }
 
     /// <summary>The same with another search.</summary>
@@ -35,18 +35,21 @@ public static class Planner
         ClothWork[] works = [.. job.Cloths.Select(cloth => ClothWork.Of(job, cloth, wording))];
         double areaOfAll = works.Sum(work => work.AreaSquareMillimeters);
         List<ClothPlan> plans = [];
+        List<Problem> notes = [];
         foreach (ClothWork work in works)
         {
             SearchSettings settings = new(
                 effort.Seed, effort.Threads, StopFor(effort, areaOfAll > 0 ? work.AreaSquareMillimeters / areaOfAll : 1),
                 progress => report(work.Cloth.Name, progress), cancellation);
-            Marker marker = work.Task.Demands.IsEmpty ? Empty(work.Task) : makeMarker(work.Task, settings);
-            plans.Add(new ClothPlan(work.Cloth, marker, Purchasing.For(work.Cloth, marker.LayLength, job.System)));
+            LaidCloth laid = work.Options[0].Demands.IsEmpty ? Empty(work.Options[0]) : LayMaking.Make(work.Options, settings, makeMarker);
+            Purchase purchase = Purchasing.For(work.Cloth, laid.Marker.ClothLength, job.System);
+            plans.Add(new ClothPlan(work.Cloth, laid.Marker, purchase) { OtherForms = laid.OtherForms });
+            notes.AddRange(PlanNotes.Of(job, work, laid.Option));
         }
-        return new Plan(job, effort, [.. plans], PlanNotes.Of(job, works));
+        return new Plan(job, effort, [.. plans], [.. notes]);
     }
 
-    private static Marker Empty(LayTask task) => new(task.Surface, Length.Zero, [], task.Impossible);
+    private static LaidCloth Empty(LayOption option) => new(option, new Marker(option.Sections[0].Surface, Length.Zero, [], option.Impossible), []);
 
     private static StopRule StopFor(Effort effort, double share) => effort.Steps is { } steps
         ? new StepStop((steps + effort.Threads - 1) / effort.Threads)

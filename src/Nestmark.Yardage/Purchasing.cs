@@ -8,7 +8,7 @@ public static class Purchasing
 {
     /// <summary>What to buy: lay length and both ends, widened for the first wash, rounded up to the shop's step.</summary>
     /// <param name="cloth">The cloth: ends, shrinkage, step and price.</param>
-    /// <param name="layLength">Length of the marker; zero when nothing is placed, and then nothing is bought.</param>
+    /// <param name="layLength">Length of cloth that the marker takes; zero when nothing is placed, and then nothing is bought.</param>
     /// <param name="system">Units that come first in texts.</param>
     /// <exception cref="ArgumentException">The lay length is below zero, the shrinkage is not within 0 up to below 1, or the length lies beyond 1 km.</exception>
     /// <remarks>

@@ -37,7 +37,7 @@ internal sealed class InstanceTask
                     [.. piece.Rotations.Distinct().Select(rotation => Turn.By(Angle.FromDegrees(rotation)))], ""));
             }
         }
-        LaySurface surface = new(LayForm.Open, width, width, 1);
+        LaySurface surface = LaySurface.Open(width);
         return new InstanceTask(instance, scale, new LayTask(surface, Length.Zero, [.. demands], []));
     }
 

@@ -31,4 +31,7 @@ internal sealed class ProcessorStop : StopRule
         }
         return _spentRatio;
     }
+
+    /// <inheritdoc/>
+    public override StopRule Part(double fromRatio, double toRatio) => new ProcessorStop(_allowedSeconds * (toRatio - fromRatio));
 }

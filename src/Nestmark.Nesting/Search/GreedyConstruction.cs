@@ -25,8 +25,7 @@ internal sealed class GreedyConstruction
     /// <param name="headings">Heading of each nap group.</param>
     public LayState Lay(ReadOnlySpan<int> order, ReadOnlySpan<int> headings)
     {
-        LayState state = new(_problem.Items.Length);
-        Array.Fill(state.Way, -1);
+        LayState state = _problem.EmptyState();
         foreach (int item in order)
             Place(state, item, headings);
         return state;
@@ -55,7 +54,8 @@ internal sealed class GreedyConstruction
     /// <summary>Beyond everything laid so far: free whatever happens.</summary>
     private Spot BehindAll(LayState state, int item)
     {
-        double x = Math.Ceiling(state.Length) + _problem.GapMicrometers + _problem.LowX(item, 0);
+        double end = Math.Max(state.Length, _problem.ObstaclesEndMicrometers);
+        double x = Math.Ceiling(end) + _problem.GapMicrometers + _problem.LowX(item, 0);
         return new Spot(x + _problem.Items[item].Ways[0].Room.MaxX, x, _problem.LowY(item, 0), 0);
     }
 
@@ -88,6 +88,8 @@ internal sealed class GreedyConstruction
             return none;
         if (overlaps.Value(low, y, 0) == 0)
             return new Spot(low + room, low, y, way);
+        if (_problem.Items[item].Ways[way].Seat.X is not null)
+            return none;
         _places.Clear();
         overlaps.AddPlacesAlong(y, low, limit, _places);
         _places.Sort();

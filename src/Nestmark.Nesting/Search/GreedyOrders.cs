@@ -12,12 +12,12 @@ internal static class GreedyOrders
     public static GreedyLay Best(SearchProblem problem, RandomStream random, Func<bool> isOver)
     {
         GreedyConstruction construction = new(problem);
-        int passes = Math.Clamp(600 / problem.Items.Length, 1, MostPasses);
+        int passes = Math.Clamp(600 / problem.PieceCount, 1, MostPasses);
         GreedyLay? best = null;
         int[] bestOrder = [];
         for (int pass = 0; pass < passes && (pass == 0 || !isOver()); pass++)
         {
-            int[] order = pass < Measures.Length ? Sorted(problem, Measures[pass]) : Shuffled(bestOrder, random);
+            int[] order = pass < Measures.Length ? Sorted(problem, Measures[pass]) : Shuffled(problem, bestOrder, random);
             int[] headings = [.. Enumerable.Range(0, problem.GroupCount).Select(group => pass % 2 == 0 ? 0 : group % 2)];
             LayState state = construction.Lay(order, headings);
             if (best is not null && state.Length >= best.State.Length)
@@ -38,15 +38,21 @@ internal static class GreedyOrders
 
     private static int[] Sorted(SearchProblem problem, Func<SearchItem, double> measure) =>
     [
-        .. Enumerable.Range(0, problem.Items.Length)
+        .. Enumerable.Range(0, problem.PieceCount)
             .OrderByDescending(item => problem.Items[item].Contact == FoldContact.OnFold)
             .ThenByDescending(item => measure(problem.Items[item])),
     ];
 
-    /// <summary>Each item moves by a few places at random.</summary>
-    private static int[] Shuffled(int[] order, RandomStream random)
+    /// <summary>Each item moves by a few places at random; those for a fold across the cloth, which is only so long, stay in front.</summary>
+    private static int[] Shuffled(SearchProblem problem, int[] order, RandomStream random)
     {
         double spread = order.Length * 0.2 + 1;
-        return [.. order.Select((item, place) => (item, Key: place + spread * random.Ratio())).OrderBy(pair => pair.Key).Select(pair => pair.item)];
+        return
+        [
+            .. order.Select((item, place) => (item, Key: place + spread * random.Ratio()))
+                .OrderByDescending(pair => problem.Items[pair.item].Ways[0].Seat.X is not null)
+                .ThenBy(pair => pair.Key)
+                .Select(pair => pair.item),
+        ];
     }
 }

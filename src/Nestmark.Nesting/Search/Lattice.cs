@@ -1,4 +1,5 @@
 using System.Numerics;
+using Nestmark.Cloths;
 using Nestmark.Geometry;
 
 namespace Nestmark.Nesting.Search;
@@ -6,10 +7,12 @@ namespace Nestmark.Nesting.Search;
 /// <summary>The common step of all coordinates of a task. Shapes that fit each other exactly do so at whole steps.</summary>
 internal static class Lattice
 {
-    /// <summary>The largest length that divides the depth, the gap and every corner in every turn; 1 when a turn is not a quarter turn.</summary>
+    /// <summary>The largest length that divides the edges of all bands, the gap and every corner in every turn; 1 when a turn is not a quarter turn.</summary>
     public static long StepOf(LayTask task)
     {
         long step = Divisor(task.Surface.Depth.Micrometers, task.Gap.Micrometers);
+        foreach (LayBand band in task.Surface.Bands)
+            step = Divisor(step, Divisor(band.Low.Micrometers, band.High.Micrometers));
         foreach (Demand demand in task.Demands)
         {
             if (demand.Turns.Any(turn => !turn.Angle.IsQuarterTurn))

@@ -12,6 +12,7 @@ internal sealed class OverlapRemoval
     private readonly PiecePlacer _placer;
     private readonly Allowance _allowance;
     private readonly int _count;
+    private readonly int _pieces;
     private readonly float[] _weights;
     private readonly int[] _colliding;
     private readonly LayState _best;
@@ -23,6 +24,7 @@ internal sealed class OverlapRemoval
         _allowance = allowance;
         _placer = new PiecePlacer(problem, tuning, random);
         _count = problem.Items.Length;
+        _pieces = problem.PieceCount;
         _weights = new float[_count * _count];
         _colliding = new int[_count];
         _best = new LayState(_count);
@@ -75,7 +77,7 @@ internal sealed class OverlapRemoval
     private void MoveColliding(LayState state, ReadOnlySpan<int> headings)
     {
         int colliding = 0;
-        for (int item = 0; item < _count; item++)
+        for (int item = 0; item < _pieces; item++)
         {
             if (state.Overlaps(item))
                 _colliding[colliding++] = item;

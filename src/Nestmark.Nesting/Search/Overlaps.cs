@@ -61,17 +61,16 @@ internal sealed class Overlaps
     {
         _item = item;
         Way = way;
-        int shape = _problem.Items[item].Ways[way].Shape;
-        double size = _problem.SizeOf(shape);
+        double size = _problem.SizeOf(_problem.Items[item].Ways[way].Shape);
         for (int other = 0; other < _count; other++)
         {
-            if (other == item || state.Way[other] < 0)
+            if (other == item || state.Way[other] < 0 || !_problem.KeepApart(item, other))
             {
                 _minX[other] = float.PositiveInfinity;
                 continue;
             }
             int otherShape = _problem.Items[other].Ways[state.Way[other]].Shape;
-            SetOther(other, state.X[other], state.Y[other], shape, otherShape);
+            SetOther(other, state.X[other], state.Y[other], _problem.ShapeAgainst(item, way, other), otherShape);
             _scales[other] = (float)((size + _problem.SizeOf(otherShape)) / (2 * _problem.MeanSizeMicrometers));
             _weights[other] = weights.IsEmpty ? 1 : weights[item * _count + other];
         }

@@ -167,7 +167,7 @@ internal sealed class PiecePlacer
         int kind = 0;
         while (step > last && spot.Value > 0)
         {
-            kind = _problem.LowY(item, overlaps.Way) == _problem.HighY(item, overlaps.Way) ? 0 : _random.Below(4);
+            kind = DirectionFor(item, overlaps.Way);
             (double alongX, double alongY) = kind switch
             {
                 0 => (step, 0.0),
@@ -189,6 +189,13 @@ internal sealed class PiecePlacer
             }
         }
         return spot;
+    }
+
+    /// <summary>Along, across or one of two slants; only along or across where the other place is fixed by a fold.</summary>
+    private int DirectionFor(int item, int way)
+    {
+        Seat seat = _problem.Items[item].Ways[way].Seat;
+        return seat.LowY == seat.HighY ? 0 : seat.X is not null ? 1 : _random.Below(4);
     }
 
     private Spot At(LayState state, int item, Spot spot, double alongX, double alongY)

@@ -49,7 +49,7 @@ internal sealed class SearchCrew
     public static int[] HeadingsOf(SearchProblem problem, LayState state)
     {
         int[] headings = new int[problem.GroupCount];
-        for (int item = 0; item < state.Count; item++)
+        for (int item = 0; item < problem.PieceCount; item++)
         {
             if (problem.Items[item].Group >= 0)
                 headings[problem.Items[item].Group] = problem.Items[item].Ways[state.Way[item]].Heading;

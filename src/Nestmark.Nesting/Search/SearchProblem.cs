@@ -12,9 +12,10 @@ internal sealed class SearchProblem
     /// <summary>Whether any outline has fewer corners than the true one.</summary>
     public bool IsSimplified { get; private init; }
 
-    private SearchProblem(SearchItem[] items, SearchShape[] shapes, int groups, LayTask task)
+    private SearchProblem(SearchItem[] items, int pieces, SearchShape[] shapes, int groups, LayTask task)
     {
         Items = items;
+        PieceCount = pieces;
         _shapes = shapes;
         _fits = new PairFits([.. shapes.Select(shape => shape.Reach)]);
         GroupCount = groups;
@@ -22,9 +23,21 @@ internal sealed class SearchProblem
         GapMicrometers = task.Gap.Micrometers;
         MeanSizeMicrometers = shapes.Average(shape => shape.SizeMicrometers);
         AreaSquareMicrometers = items.Sum(item => item.AreaSquareMicrometers);
+        ObstaclesEndMicrometers = task.Obstacles.IsEmpty ? 0 : task.Obstacles.Max(obstacle => obstacle.Area.Bounds.MaxX);
+        IsAnchored = pieces < items.Length || items.Any(item => item.Ways.Any(way => way.Seat.X is not null));
     }
 
+    /// <summary>The pieces, in the order of the demands, then the obstacles.</summary>
     public SearchItem[] Items { get; }
+
+    /// <summary>How many of the items are pieces; those after them never move.</summary>
+    public int PieceCount { get; }
+
+    /// <summary>Whether x = 0 is a place on the cloth, so that the lay may not be moved along it.</summary>
+    public bool IsAnchored { get; }
+
+    /// <summary>Where the farthest obstacle ends along the lay; 0 without one.</summary>
+    public double ObstaclesEndMicrometers { get; }
 
     public int GroupCount { get; }
 
@@ -41,10 +54,10 @@ internal sealed class SearchProblem
     /// <summary>No lay can be shorter.</summary>
     public double LowerBoundMicrometers => Math.Max(
         AreaSquareMicrometers / DepthMicrometers,
-        Items.Max(item => item.Ways.Min(way => (double)way.Room.Width)));
+        Items.Take(PieceCount).Max(item => item.Ways.Min(way => (double)way.Room.Width)));
 
     /// <summary>Reads the task.</summary>
-    /// <param name="task">One demand or more, each fitting the depth of the lay in one of its turns.</param>
+    /// <param name="task">One demand or more, each fitting the lay in one of its turns.</param>
     /// <param name="tolerance">How far outlines may be simplified, always outward; zero keeps them as they are.</param>
     public static SearchProblem Of(LayTask task, Length tolerance)
     {
@@ -59,10 +72,20 @@ internal sealed class SearchProblem
                 group = groups.Count;
                 groups.Add(demand.NapGroup);
             }
-            SearchWay[] ways = [.. demand.Turns.Select(turn => shapes.WayOf(demand, turn)).Where(way => way.Room.Height <= task.Surface.Depth.Micrometers)];
-            items.Add(new SearchItem(ways, group, demand.Contact, (double)demand.Piece.CuttingLine.TwiceArea / 2));
+            SearchWay[] ways = [.. demand.Turns.SelectMany(turn => shapes.WaysOf(demand, turn))];
+            ItemKind kind = demand.Flaws.Bearing == FlawBearing.Bears ? ItemKind.BearingPiece : ItemKind.Piece;
+            items.Add(new SearchItem(ways, group, demand.Contact, (double)demand.Piece.CuttingLine.TwiceArea / 2, kind));
         }
-        return new SearchProblem([.. items], shapes.ToArray(), groups.Count, task) { IsSimplified = shapes.IsSimplified };
+        double meanSize = shapes.MeanSizeMicrometers();
+        foreach (Obstacle obstacle in task.Obstacles)
+            items.Add(Still(obstacle, shapes, meanSize));
+        return new SearchProblem([.. items], task.Demands.Length, shapes.ToArray(), groups.Count, task) { IsSimplified = shapes.IsSimplified };
+    }
+
+    private static SearchItem Still(Obstacle obstacle, ShapeTable shapes, double meanSize)
+    {
+        SearchWay way = shapes.WayOf(obstacle.Area, Math.Min(meanSize, ShapeTable.SizeOf(obstacle.Area)));
+        return new SearchItem([way], -1, FoldContact.Free, 0, obstacle.Kind == ObstacleKind.Flaw ? ItemKind.Flaw : ItemKind.NoCloth);
     }
 
     /// <summary>The no-fit polygon of two shapes; the still one's index is not above the moving one's.</summary>
@@ -71,15 +94,38 @@ internal sealed class SearchProblem
     public double SizeOf(int shape) => _shapes[shape].SizeMicrometers;
 
     /// <summary>Lowest place across the lay.</summary>
-    public double LowY(int item, int way) => Items[item].Contact == FoldContact.OnFold ? 0 : -Items[item].Ways[way].Room.MinY;
+    public double LowY(int item, int way) => Items[item].Ways[way].Seat.LowY;
 
     /// <summary>Highest place across the lay.</summary>
-    public double HighY(int item, int way) =>
-        Items[item].Contact == FoldContact.OnFold ? 0 : DepthMicrometers - Items[item].Ways[way].Room.MaxY;
+    public double HighY(int item, int way) => Items[item].Ways[way].Seat.HighY;
 
     /// <summary>Least place along the lay.</summary>
-    public double LowX(int item, int way) => -Items[item].Ways[way].Room.MinX;
+    public double LowX(int item, int way)
+    {
+        ref readonly SearchWay found = ref Items[item].Ways[way];
+        return found.Seat.X ?? -found.Room.MinX;
+    }
 
     /// <summary>Greatest place along a lay of some length; below <see cref="LowX"/> when the lay is too short.</summary>
-    public double HighX(int item, int way, double length) => length - Items[item].Ways[way].Room.MaxX;
+    public double HighX(int item, int way, double length)
+    {
+        ref readonly SearchWay found = ref Items[item].Ways[way];
+        return found.Seat.X ?? length - found.Room.MaxX;
+    }
+
+    /// <summary>A state with the obstacles where they are and no piece placed.</summary>
+    public LayState EmptyState()
+    {
+        LayState state = new(Items.Length);
+        state.Way.AsSpan(0, PieceCount).Fill(-1);
+        return state;
+    }
+
+    /// <summary>Whether two items have to keep off each other.</summary>
+    public bool KeepApart(int item, int other) =>
+        !(Items[item].Kind == ItemKind.BearingPiece && Items[other].Kind == ItemKind.Flaw);
+
+    /// <summary>The shape of an item that counts against another: against an obstacle what must stay clean, else what others keep off.</summary>
+    public int ShapeAgainst(int item, int way, int other) =>
+        other >= PieceCount ? Items[item].Ways[way].Sensitive : Items[item].Ways[way].Shape;
 }

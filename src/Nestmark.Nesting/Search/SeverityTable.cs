@@ -7,7 +7,7 @@ internal static class SeverityTable
     public static void Fill(SearchProblem problem, LayState state)
     {
         Overlaps overlaps = new(problem);
-        for (int item = 0; item < state.Count; item++)
+        for (int item = 0; item < problem.PieceCount; item++)
         {
             overlaps.Prepare(state, [], item, state.Way[item]);
             overlaps.WriteSeverities(state, state.X[item], state.Y[item]);

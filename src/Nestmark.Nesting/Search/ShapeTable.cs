@@ -1,39 +1,62 @@
 using Nestmark.Geometry;
 
-
 namespace Nestmark.Nesting.Search;
 
 /// <summary>Collects the outlines of a task, each distinct one once.</summary>
 internal sealed class ShapeTable(LayTask task, Length tolerance)
 {
     private readonly List<SearchShape> _shapes = [];
-    private readonly List<(Polygon CuttingLine, Turn Turn, int Shape, Box Room)> _known = [];
+    private readonly List<KnownTurn> _known = [];
 
     /// <summary>Whether any outline has lost corners.</summary>
     public bool IsSimplified { get; private set; }
 
-    /// <summary>The way a demand lies in one of its turns.</summary>
-    public SearchWay WayOf(Demand demand, Turn turn)
+    /// <summary>The ways a demand lies in one of its turns; none where it fits no band and no fold.</summary>
+    public IEnumerable<SearchWay> WaysOf(Demand demand, Turn turn)
     {
-        Polygon cuttingLine = demand.Piece.CuttingLine;
-        foreach ((Polygon known, Turn knownTurn, int shape, Box room) in _known)
-        {
-            if (ReferenceEquals(known, cuttingLine) && knownTurn == turn)
-                return new SearchWay(turn, shape, NapHeading.Of(turn), room);
-        }
-        Polygon turned = turn.Apply(cuttingLine);
-        int index = IndexOf(ReachOf(turned));
-        _known.Add((cuttingLine, turn, index, turned.Bounds));
-        return new SearchWay(turn, index, NapHeading.Of(turn), turned.Bounds);
+        KnownTurn known = Known(demand, turn);
+        return Seat.Of(task.Surface, demand.Layers, demand.Contact, turn, known.Room)
+            .Select(seat => new SearchWay(turn, known.Shape, known.Sensitive, NapHeading.Of(turn), known.Room, seat));
+    }
+
+    /// <summary>The way of an obstacle: where it is.</summary>
+    /// <param name="area">In micrometers of the lay.</param>
+    /// <param name="sizeMicrometers">How heavily an overlap with it counts, as a size of shape.</param>
+    public SearchWay WayOf(Polygon area, double sizeMicrometers)
+    {
+        _shapes.Add(new SearchShape(area, sizeMicrometers));
+        int shape = _shapes.Count - 1;
+        return new SearchWay(Turn.None, shape, shape, 0, area.Bounds, default);
     }
 
     public SearchShape[] ToArray() => [.. _shapes];
 
-    private Polygon ReachOf(Polygon turned)
+    /// <summary>Mean size of the shapes so far.</summary>
+    public double MeanSizeMicrometers() => _shapes.Average(shape => shape.SizeMicrometers);
+
+    private KnownTurn Known(Demand demand, Turn turn)
+    {
+        Polygon cuttingLine = demand.Piece.CuttingLine;
+        Polygon? sensitive = demand.Flaws.Sensitive;
+        foreach (KnownTurn known in _known)
+        {
+            if (ReferenceEquals(known.CuttingLine, cuttingLine) && ReferenceEquals(known.SensitivePart, sensitive) && known.Turn == turn)
+                return known;
+        }
+        Polygon turned = turn.Apply(cuttingLine);
+        Polygon simplified = Simplified(turned);
+        int shape = IndexOf(task.Gap > Length.Zero ? Offset.Grow(simplified, HalfOf(task.Gap)) : simplified);
+        int keptClean = task.Obstacles.IsEmpty ? shape : IndexOf(sensitive is null ? simplified : Simplified(turn.Apply(sensitive)));
+        KnownTurn made = new(cuttingLine, sensitive, turn, shape, keptClean, turned.Bounds);
+        _known.Add(made);
+        return made;
+    }
+
+    private Polygon Simplified(Polygon turned)
     {
         Polygon simplified = tolerance > Length.Zero ? OutwardSimplification.Of(turned, tolerance) : turned;
         IsSimplified |= simplified.Outer.Length < turned.Outer.Length;
-        return task.Gap > Length.Zero ? Offset.Grow(simplified, HalfOf(task.Gap)) : simplified;
+        return simplified;
     }
 
     private static Length HalfOf(Length gap) => Length.FromMicrometers((gap.Micrometers + 1) / 2);
@@ -43,7 +66,12 @@ internal sealed class ShapeTable(LayTask task, Length tolerance)
         int index = _shapes.FindIndex(shape => shape.Reach.Outer.SequenceEqual(reach.Outer));
         if (index >= 0)
             return index;
-        _shapes.Add(new SearchShape(reach, Math.Sqrt((double)ConvexHull.Of(reach.Outer).TwiceArea / 2)));
+        _shapes.Add(new SearchShape(reach, SizeOf(reach)));
         return _shapes.Count - 1;
     }
+
+    /// <summary>Square root of the area of a shape's hull.</summary>
+    public static double SizeOf(Polygon shape) => Math.Sqrt((double)ConvexHull.Of(shape.Outer).TwiceArea / 2);
+
+    private sealed record KnownTurn(Polygon CuttingLine, Polygon? SensitivePart, Turn Turn, int Shape, int Sensitive, Box Room);
 }

@@ -106,7 +106,7 @@ internal sealed class Shortening
         double loss = _state.Length - length;
         double cut = _random.Ratio() * length;
         _state.Length = length;
-        for (int item = 0; item < _state.Count; item++)
+        for (int item = 0; item < _problem.PieceCount; item++)
         {
             if (_state.X[item] > cut)
                 _state.X[item] -= loss;
@@ -169,7 +169,7 @@ internal sealed class Shortening
     private void TurnGroup(int group)
     {
         _headings[group] = 1 - _headings[group];
-        for (int item = 0; item < _state.Count; item++)
+        for (int item = 0; item < _problem.PieceCount; item++)
         {
             if (_problem.Items[item].Group != group)
                 continue;
@@ -183,8 +183,8 @@ internal sealed class Shortening
     /// <summary>The larger of two random items.</summary>
     private int LargeItem()
     {
-        int first = _random.Below(_state.Count);
-        int second = _random.Below(_state.Count);
+        int first = _random.Below(_problem.PieceCount);
+        int second = _random.Below(_problem.PieceCount);
         return _problem.Items[first].AreaSquareMicrometers >= _problem.Items[second].AreaSquareMicrometers ? first : second;
     }
 

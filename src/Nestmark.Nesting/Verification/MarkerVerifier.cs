@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Nestmark.Cloths;
 using Nestmark.Geometry;
 
 namespace Nestmark.Nesting.Verification;
@@ -12,7 +13,10 @@ public static class MarkerVerifier
         List<string> violations = [];
         CheckCounts(task, marker, violations);
         Polygon[] cuttingLines = [.. marker.Placements.Select(placement => placement.CuttingLine)];
-        CheckEdges(task, marker, cuttingLines, violations);
+        if (!ReferenceEquals(marker.Surface, task.Surface))
+            violations.Add("the marker lies on another lay");
+        CheckEdges(marker, cuttingLines, violations);
+        CheckObstacles(task, marker, violations);
         CheckRules(task, marker, violations);
         CheckOverlaps(task.Gap, marker, cuttingLines, violations);
         return [.. violations];
@@ -36,17 +40,32 @@ public static class MarkerVerifier
         }
     }
 
-    private static void CheckEdges(LayTask task, Marker marker, Polygon[] cuttingLines, List<string> violations)
+    private static void CheckEdges(Marker marker, Polygon[] cuttingLines, List<string> violations)
     {
-        Box lay = new(0, 0, marker.LayLength.Micrometers, task.Surface.Depth.Micrometers);
         for (int i = 0; i < cuttingLines.Length; i++)
         {
-            if (!lay.Contains(cuttingLines[i].Bounds))
-                violations.Add($"{Name(marker.Placements[i])} reaches beyond the lay");
+            Placement placement = marker.Placements[i];
+            Box room = cuttingLines[i].Bounds;
+            if (!marker.Surface.Bands.Any(band => band.Layers == placement.Layers && band.Holds(room, marker.LayLength)))
+                violations.Add($"{Name(placement)} does not lie within {placement.Layers} layers of the lay");
         }
         long farthest = cuttingLines.Length == 0 ? 0 : cuttingLines.Max(line => line.Bounds.MaxX);
         if (farthest != marker.LayLength.Micrometers)
             violations.Add("the lay length is not that of its placements");
+    }
+
+    private static void CheckObstacles(LayTask task, Marker marker, List<string> violations)
+    {
+        for (int i = 0; i < Math.Min(task.Demands.Length, marker.Placements.Length); i++)
+        {
+            Placement placement = marker.Placements[i];
+            foreach (Obstacle obstacle in task.Obstacles)
+            {
+                Polygon? kept = obstacle.Kind == ObstacleKind.NoCloth ? placement.Piece.CuttingLine : task.Demands[i].Flaws.AreaOf(placement.Piece.CuttingLine);
+                if (kept is not null && InteriorOverlap.Of(obstacle.Area, kept.Mapped(placement.Map), Point.Origin))
+                    violations.Add($"{Name(placement)} lies {(obstacle.Kind == ObstacleKind.NoCloth ? "where there is no cloth" : "on a flaw")}");
+            }
+        }
     }
 
     private static void CheckRules(LayTask task, Marker marker, List<string> violations)
@@ -58,7 +77,7 @@ public static class MarkerVerifier
             Placement placement = marker.Placements[i];
             if (!demand.Turns.Contains(placement.Turn))
                 violations.Add($"{Name(placement)} is turned in a way it may not lie");
-            if (placement.Contact == FoldContact.OnFold && !LiesOnFold(task, placement))
+            if (placement.Contact == FoldContact.OnFold && !LiesOnFold(task.Surface, placement))
                 violations.Add($"{Name(placement)} does not lie on the fold");
             if (demand.NapGroup.Length == 0)
                 continue;
@@ -69,11 +88,16 @@ public static class MarkerVerifier
         }
     }
 
-    private static bool LiesOnFold(LayTask task, Placement placement) =>
-        task.Surface.HasFold
-        && placement.Piece.FoldEdge is { } fold
-        && placement.Map(fold.Start).Y == 0
-        && placement.Map(fold.End).Y == 0;
+    private static bool LiesOnFold(LaySurface surface, Placement placement)
+    {
+        if (placement.Piece.FoldEdge is not { } edge)
+            return false;
+        Point start = placement.Map(edge.Start);
+        Point end = placement.Map(edge.End);
+        return surface.Folds.Any(fold => fold.Side == FoldSide.Begin
+            ? start.X == fold.At.Micrometers && end.X == fold.At.Micrometers
+            : start.Y == fold.At.Micrometers && end.Y == fold.At.Micrometers);
+    }
 
     private static void CheckOverlaps(Length gap, Marker marker, Polygon[] cuttingLines, List<string> violations)
     {

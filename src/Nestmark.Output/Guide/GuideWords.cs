@@ -15,7 +15,7 @@ internal static class GuideWords
 
     /// <summary>The cloth and how it lies.</summary>
     public static string ClothLine(ClothPlan cloth, MeasureSystem system) => PieceWords.Joined(
-        "Guide sheet", "cloth " + cloth.Cloth.Name, LengthWords.TapeInBoth(cloth.Cloth.Width, system) + " wide", PieceWords.LayForm(cloth), NapWords(cloth.Cloth.Nap));
+        "Guide sheet", "cloth " + cloth.Cloth.Name, LengthWords.TapeInBoth(cloth.Cloth.Width, system) + " wide", LayWords.Phrase(cloth.Marker.Surface, system), NapWords(cloth.Cloth.Nap));
 
     /// <summary>How the length to buy comes about, one step a sentence.</summary>
     public static IEnumerable<string> BuyingSteps(ClothPlan cloth, MeasureSystem system)

@@ -100,7 +100,7 @@ internal static class LayView
     private static void DrawWords(Drawing page, Frame frame, Area area, ClothPlan cloth)
     {
         double right = area.RightMillimeters;
-        bool fold = cloth.Marker.Surface.HasFold;
+        bool fold = cloth.Marker.Surface.HasNearFold;
         string top = fold ? "selvages" : "selvage";
         page.Text(Role.Label, top, frame.Of(right, area.TopMillimeters).Moved(0, 1), SmallSize, Anchor.End);
         page.Text(Role.Label, fold ? "FOLD" : "selvage", frame.Of(right, area.BottomMillimeters).Moved(0, -3), SmallSize, Anchor.End, fold ? FontWeight.Bold : FontWeight.Regular);

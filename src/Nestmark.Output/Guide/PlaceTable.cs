@@ -14,7 +14,7 @@ internal static class PlaceTable
     /// <summary>The table, one row a placement.</summary>
     public static Table Of(ClothPlan cloth, MeasureSystem system)
     {
-        string across = cloth.Marker.Surface.HasFold ? "to fold" : "to edge";
+        string across = cloth.Marker.Surface.HasNearFold ? "to fold" : "to edge";
         string unit = LengthWords.TapeUnit(system);
         ImmutableArray<TableColumn> columns =
         [
@@ -30,7 +30,7 @@ internal static class PlaceTable
     public static string Explanation(ClothPlan cloth, MeasureSystem system)
     {
         string ends = cloth.Cloth.Ends > Length.Zero ? $", its end of {LengthWords.Tape(cloth.Cloth.Ends, system)} included" : "";
-        string edge = cloth.Marker.Surface.HasFold
+        string edge = cloth.Marker.Surface.HasNearFold
             ? "the fold"
             : "the lower edge of the cloth" + (cloth.Cloth.Selvage > Length.Zero ? ", its selvage included" : "");
         return $"Measured on washed cloth: along it from the cut end at the left{ends}; across it from {edge}. "
@@ -40,7 +40,7 @@ internal static class PlaceTable
     /// <summary>Where a point of the lay lies, as measured: from the cut end, and from the fold or the lower edge of the cloth.</summary>
     public static (Length FromCutEnd, Length FromEdge) Measured(Point point, ClothPlan cloth) => (
         Length.FromMicrometers(point.X) + cloth.Cloth.Ends,
-        Length.FromMicrometers(point.Y) + (cloth.Marker.Surface.HasFold ? Length.Zero : cloth.Cloth.Selvage));
+        Length.FromMicrometers(point.Y) + (cloth.Marker.Surface.HasNearFold ? Length.Zero : cloth.Cloth.Selvage));
 
     private static ImmutableArray<string> RowOf(Laid laid, ClothPlan cloth, MeasureSystem system)
     {

@@ -12,7 +12,7 @@ internal static class ClothFrame
         double ends = cloth.Cloth.Ends.TotalMillimeters;
         double selvage = cloth.Cloth.Selvage.TotalMillimeters;
         return new Area(
-            -ends, cloth.Marker.Surface.HasFold ? 0 : -selvage,
+            -ends, cloth.Marker.Surface.HasNearFold ? 0 : -selvage,
             cloth.Marker.LayLength.TotalMillimeters + ends, cloth.Marker.Surface.Depth.TotalMillimeters + selvage);
     }
 
@@ -29,7 +29,7 @@ internal static class ClothFrame
         Ink selvage = new(lineMillimeters * 0.7, LineStyle.Dotted, 0.35);
         drawing.Line(Role.ClothEdge, edge, corners[1], corners[2], corners[3], corners[0]);
         DrawSelvage(drawing, frame, area, cloth.Marker.Surface.Depth.TotalMillimeters, selvage);
-        if (cloth.Marker.Surface.HasFold)
+        if (cloth.Marker.Surface.HasNearFold)
         {
             drawing.Line(Role.Fold, new Ink(lineMillimeters * 2.5, LineStyle.DashDot), corners[0], corners[1]);
             return;

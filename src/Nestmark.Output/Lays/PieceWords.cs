@@ -55,9 +55,4 @@ internal static class PieceWords
         }
         return string.Join(" · ", kept);
     }
-
-    /// <summary>How the cloth is spread, a phrase.</summary>
-    public static string LayForm(ClothPlan cloth) => cloth.Marker.Surface.HasFold
-        ? "folded lengthwise, right sides together"
-        : "open, one layer, right side up";
 }

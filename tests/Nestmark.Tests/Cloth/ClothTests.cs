@@ -27,14 +27,14 @@ public sealed class ClothTests
     public void Folded_cloth_is_half_as_deep_and_has_two_layers()
     {
         LaySurface surface = LaySurface.Of(TestCloths.Folded);
-        Assert.Equal((Length.FromCentimeters(69), 2, true), (surface.Depth, surface.Layers, surface.HasFold));
+        Assert.Equal((Length.FromCentimeters(69), 2, true), (surface.Depth, surface.Bands.Single().Layers, surface.HasFold));
     }
 
     [Fact]
     public void Open_cloth_is_as_deep_as_it_is_wide_and_has_one_layer()
     {
         LaySurface surface = LaySurface.Of(TestCloths.Open);
-        Assert.Equal((Length.FromCentimeters(138), 1, false), (surface.Depth, surface.Layers, surface.HasFold));
+        Assert.Equal((Length.FromCentimeters(138), 1, false), (surface.Depth, surface.Bands.Single().Layers, surface.HasFold));
     }
 
     [Fact]

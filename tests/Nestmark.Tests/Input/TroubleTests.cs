@@ -15,7 +15,7 @@ public sealed class TroubleTests
     [InlineData("broken-flag", Severity.Error, "broken-flag.svg:2:2 (#front)", "The path data breaks at character 19: expected an", "Mend or redraw the path; a")]
     [InlineData("corner-away", Severity.Error, "corner-away.svg:4:2 (#front)", "The corner mark at 300.0, 60.0 mm from the", "Move it onto the outline.")]
     [InlineData("crossing-polygon", Severity.Error, "crossing-polygon.yaml:5:19 (pieces.bow.polygon)", "The outline crosses or touches itself at 10, 10", "Move the points there so that")]
-    [InlineData("crosswise-lay", Severity.Error, "crosswise-lay.yaml:7:29 (cloths.shell.lay)", "Found \"crosswise\"; today a cloth is spread open or", "Write lay: open or lay: folded.")]
+    [InlineData("crosswise-lay", Severity.Error, "crosswise-lay.yaml:7:29 (cloths.shell.lay)", "Found \"crosswise\"; expected open, folded, partial fold,", "Write one of these words.")]
     [InlineData("css-transform", Severity.Error, "css-transform.svg:2:2 (#front)", "A style sets \"transform\", which moves or reshapes what", "Move it to an attribute, as")]
     [InlineData("decimal-comma-in-braces", Severity.Error, "decimal-comma-in-braces.yaml:5:54 (pieces.pocket.5 cm)", "Found \"5 cm\" after a comma; inside braces a", "Write decimals with a point, as")]
     [InlineData("decimal-comma", Severity.Error, "decimal-comma.yaml:8:11 (pieces.pocket.seam)", "Found \"1,5 cm\" with a comma.", "Write \"1.5 cm\": decimals take a")]

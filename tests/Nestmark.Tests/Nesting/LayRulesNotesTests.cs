@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Nestmark.Cloths;
 using Nestmark.Nesting;
 
@@ -12,7 +13,7 @@ public sealed class LayRulesNotesTests
     [Fact]
     public void Copies_that_are_not_their_own_mirror_image_get_a_note_on_folded_cloth()
     {
-        LayNote note = LayNotes.For(TestCloths.Folded, [Order(Lopsided, "2")]).Single();
+        LayNote note = NotesFor(TestCloths.Folded, [Order(Lopsided, "2")]).Single();
         Assert.Contains("half of them come out as mirror images", note.What, StringComparison.Ordinal);
     }
 
@@ -21,19 +22,19 @@ public sealed class LayRulesNotesTests
     [InlineData(SameTopAndBottom, Nap.None)]
     [InlineData(SameLeftAndRight, Nap.None)]
     public void A_piece_that_is_its_own_mirror_image_gets_none(string shape, Nap nap) =>
-        Assert.Empty(LayNotes.For(TestCloths.Folded with { Nap = nap }, [Order(shape, "2")]));
+        Assert.Empty(NotesFor(TestCloths.Folded with { Nap = nap }, [Order(shape, "2")]));
 
     // Left and right alike means alike after half a turn of its mirror image, which one-way cloth forbids.
     [Fact]
     public void One_way_cloth_does_not_let_a_left_right_symmetry_count() =>
-        Assert.Single(LayNotes.For(TestCloths.Folded with { Nap = Nap.OneWay }, [Order(SameLeftAndRight, "2")]));
+        Assert.Single(NotesFor(TestCloths.Folded with { Nap = Nap.OneWay }, [Order(SameLeftAndRight, "2")]));
 
     [Theory]
     [InlineData("2", "piece is cut 2 from open cloth, and both copies lie as drawn. Write 1 pair for left and right ones.")]
     [InlineData("4", "piece is cut 4 from open cloth, and all copies lie as drawn. Write 2 pairs for left and right ones.")]
     public void Copies_that_are_not_their_own_mirror_image_get_a_note_on_open_cloth(string cut, string expected)
     {
-        LayNote note = LayNotes.For(TestCloths.Open, [Order(Lopsided, cut)]).Single();
+        LayNote note = NotesFor(TestCloths.Open, [Order(Lopsided, cut)]).Single();
         Assert.Equal(expected, note.What + " " + note.Hint);
     }
 
@@ -42,14 +43,17 @@ public sealed class LayRulesNotesTests
     [InlineData(Lopsided, "1")]
     [InlineData(Lopsided, "3")]
     public void Single_copies_and_those_that_are_their_own_mirror_image_get_none_on_open_cloth(string shape, string cut) =>
-        Assert.Empty(LayNotes.For(TestCloths.Open, [Order(shape, cut)]));
+        Assert.Empty(NotesFor(TestCloths.Open, [Order(shape, cut)]));
 
     [Theory]
     [InlineData(Nap.None, 0)]
     [InlineData(Nap.BySize, 1)]
     [InlineData(Nap.OneWay, 1)]
     public void A_pair_from_one_ply_of_napped_cloth_says_how_to_turn_it_over(Nap nap, int notes) =>
-        Assert.Equal(notes, LayNotes.For(TestCloths.Open with { Nap = nap }, [Order(Lopsided, "1 pair"), Order(Lopsided, "1 pair")]).Length);
+        Assert.Equal(notes, NotesFor(TestCloths.Open with { Nap = nap }, [Order(Lopsided, "1 pair"), Order(Lopsided, "1 pair")]).Length);
+
+    private static ImmutableArray<LayNote> NotesFor(Cloth cloth, params PieceOrder[] orders) =>
+        LayNotes.For(cloth, LayRules.TaskFor(cloth, orders).Demands);
 
     private static PieceOrder Order(string shape, string cut) => new(TestPieces.Of("piece", shape, cut), "", 1);
 }

@@ -53,7 +53,7 @@ public sealed class LayRulesReasonsTests
     {
         Cloth cloth = TestCloths.Folded with { Width = Length.FromInches(45), Selvage = Length.FromInches(0.5) };
         PieceOrder order = new(TestPieces.Rectangle("front", 600, 28 * 25.4, "1 on fold"), "", 1);
-        LayTask task = LayRules.TaskFor(cloth, [order], LengthWords.WordingOf(MeasureSystem.Imperial));
+        LayTask task = LayRules.TaskFor(cloth, LaySurface.Of(cloth), [order], LengthWords.WordingOf(MeasureSystem.Imperial), _ => Layering.TwoLayers);
         Assert.Equal("front is 28\" deep, the folded lay only 22\"; it fits on cloth at least 57\" wide (usual: 60\").", task.Impossible.Single().Reason);
     }
 

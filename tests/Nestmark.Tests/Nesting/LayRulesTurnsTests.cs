@@ -86,7 +86,7 @@ public sealed class LayRulesTurnsTests
 
     [Fact]
     public void End_for_end_on_the_fold_is_against_the_nap() =>
-        Assert.Equal([0, 1], AllowedTurns.OnFold(Nap.BySize, GrainRule.Along).Select(NapHeading.Of));
+        Assert.Equal([0, 1], AllowedTurns.OnFold(LaySurface.Folded(Length.FromCentimeters(138)), Nap.BySize, GrainRule.Along).Select(NapHeading.Of));
 
     private static string Degrees(IEnumerable<Turn> turns) => string.Join(' ', turns.Select(turn => turn.Angle.TotalDegrees));
 }

@@ -18,7 +18,7 @@ public sealed class MarkerVerifierTests
     public void One_micrometer_of_overlap_is_refused() => Check(Length.Zero, new(0, 0), new(49_999, 0), expected: "overlaps");
 
     [Fact]
-    public void One_micrometer_beyond_the_edge_is_refused() => Check(Length.Zero, new(0, 0), new(60_000, 54_001), expected: "beyond the lay");
+    public void One_micrometer_beyond_the_edge_is_refused() => Check(Length.Zero, new(0, 0), new(60_000, 54_001), expected: "does not lie within 1 layers of the lay");
 
     [Fact]
     public void A_gap_kept_to_the_micrometer_is_sound() => Check(Length.FromMillimeters(5), new(0, 0), new(55_000, 0), expected: "");
@@ -60,7 +60,7 @@ public sealed class MarkerVerifierTests
     public void A_fold_piece_one_micrometer_off_the_fold_is_refused()
     {
         Piece half = Tasks.PieceOf("half", Shapes.Of("0 0, 50 0, 50 40, 0 40"), new Segment(new(0, 0), new(50_000, 0)));
-        LayTask task = new(new LaySurface(LayForm.Folded, Length.FromMillimeters(200), Length.FromMillimeters(100), 2), Length.Zero,
+        LayTask task = new(LaySurface.Folded(Length.FromMillimeters(200)), Length.Zero,
             [new Demand(half, "", 1, 2, FoldContact.OnFold, [Turn.None], "")], []);
         CheckPlacements(task, [Place(task, 0, Turn.None, new(0, 1))], "on the fold");
         CheckPlacements(task, [Place(task, 0, Turn.None, new(0, 0))], "");

@@ -53,15 +53,15 @@ internal static class Tasks
     public static LayTask Open(double depthMillimeters, IEnumerable<Demand> demands)
     {
         Length depth = Length.FromMillimeters(depthMillimeters);
-        return new LayTask(new LaySurface(LayForm.Open, depth, depth, 1), Length.Zero, [.. demands], []);
+        return new LayTask(LaySurface.Open(depth), Length.Zero, [.. demands], []);
     }
 
     private static LayTask Of(Polygon[] shapes, int[] copies, int[] kinds, LayForm form, Nap nap, double tiltDegrees, Length gap)
     {
         Length depth = Length.FromMillimeters(150);
         LaySurface surface = form == LayForm.Folded
-            ? new LaySurface(form, depth * 2, depth, 2)
-            : new LaySurface(form, depth, depth, 1);
+            ? LaySurface.Folded(depth * 2)
+            : LaySurface.Open(depth);
         List<Demand> demands = [];
         for (int i = 0; i < shapes.Length; i++)
         {
@@ -71,7 +71,7 @@ internal static class Tasks
             for (int copy = 1; copy <= copies[i]; copy++)
             {
                 Facing facing = kinds[i] == 1 && copy % 2 == 0 ? Facing.Flipped : Facing.Plain;
-                demands.Add(new Demand(piece, group, copy, surface.Layers, onFold ? FoldContact.OnFold : FoldContact.Free,
+                demands.Add(new Demand(piece, group, copy, surface.Bands[0].Layers, onFold ? FoldContact.OnFold : FoldContact.Free,
                     onFold ? [.. FoldTurns(nap)] : [.. Turns(nap, facing, tiltDegrees)], group));
             }
         }
