@@ -71,8 +71,22 @@ public static class LayMaking
         double folded = AreaOf(option.Sections[0]);
         double share = folded / Math.Max(1, folded + AreaOf(option.Sections[1]));
         Marker first = makeMarker(option.Sections[0], settings with { Stop = settings.Stop.Part(0, share), Report = _ => { } });
-        Marker second = makeMarker(option.Sections[1], settings with { Stop = settings.Stop.Part(share, 1), Report = After(settings.Report, first.LayLength) });
+        Marker second = makeMarker(SameWayUp(option, first), settings with { Stop = settings.Stop.Part(share, 1), Report = After(settings.Report, first.LayLength) });
         return Joined(option, first, second);
+    }
+
+    /// <summary>Pieces of a size that lies in the first section too keep the way up that it has there.</summary>
+    private static LayTask SameWayUp(LayOption option, Marker first)
+    {
+        Dictionary<string, int> headings = [];
+        foreach ((Demand demand, Placement placement) in option.Sections[0].Demands.Zip(first.Placements).Where(pair => pair.First.NapGroup.Length > 0))
+            headings[demand.NapGroup] = NapHeading.Of(placement.Turn);
+        LayTask second = option.Sections[1];
+        return second with { Demands = [.. second.Demands.Select(Kept)] };
+
+        Demand Kept(Demand demand) => headings.TryGetValue(demand.NapGroup, out int heading)
+            ? demand with { Turns = [.. demand.Turns.Where(turn => NapHeading.Of(turn) == heading)] }
+            : demand;
     }
 
     private static Action<SearchProgress> After(Action<SearchProgress> report, Length before) =>

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Nestmark.Cloths;
-using Nestmark.Geometry;
 using Nestmark.Pieces;
 
 namespace Nestmark.Nesting;

@@ -2,7 +2,6 @@ using System.Globalization;
 using Nestmark.Geometry;
 using Nestmark.Nesting;
 using Nestmark.Pieces;
-using Nestmark.Yardage;
 
 namespace Nestmark.Output.Lays;
 
