@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Nestmark.Geometry;
 
 namespace Nestmark.Cloths;
@@ -46,6 +47,15 @@ public sealed record Cloth
 
     /// <summary>Which way it stretches most.</summary>
     public ClothStretch Stretch { get; init; }
+
+    /// <summary>Places to avoid.</summary>
+    public ImmutableArray<ClothFlaw> Flaws { get; init; } = [];
+
+    /// <summary>Width of the off-color strip beside the near selvage, within the usable width; zero for none.</summary>
+    public Length NearShade { get; init; }
+
+    /// <summary>The same beside the far selvage.</summary>
+    public Length FarShade { get; init; }
 
     /// <summary>Width left for pieces after the first wash: (width less its shrinkage) less both selvages. Rounded down to a micrometer; zero or less when nothing is left.</summary>
     /// <remarks>Counted in decimals, so that 2 % of 140 cm leaves 137.2 cm exactly.</remarks>

@@ -28,6 +28,9 @@ public enum LayForm
     /// <summary>A section folded lengthwise, then a section laid open.</summary>
     Mixed,
 
+    /// <summary>Leftovers spread side by side, one layer.</summary>
+    Remnants,
+
     /// <summary>Whichever form needs least cloth; the planner tries those that the cloth and the pieces allow.</summary>
     Best,
 }

@@ -7,8 +7,10 @@ namespace Nestmark.Cloths;
 /// <remarks>Compared by reference. Every form is bands and folds and nothing else, so that no form needs rules of its own elsewhere.</remarks>
 public sealed class LaySurface
 {
-    private LaySurface(LayForm form, Length usableWidth, Length depth, ImmutableArray<LayBand> bands, ImmutableArray<LayFold> folds)
+    private LaySurface(
+        LayForm form, Length usableWidth, Length depth, ImmutableArray<LayBand> bands, ImmutableArray<LayFold> folds, ImmutableArray<LayLayer> layers)
     {
+        Layers = layers;
         Form = form;
         UsableWidth = usableWidth;
         Depth = depth;
@@ -31,6 +33,12 @@ public sealed class LaySurface
     /// <summary>Its folds.</summary>
     public ImmutableArray<LayFold> Folds { get; }
 
+    /// <summary>Where every strip of the flat cloth lies; empty for a mixed lay, which has two sections.</summary>
+    public ImmutableArray<LayLayer> Layers { get; }
+
+    /// <summary>Off-color strips, along edges of bands.</summary>
+    public ImmutableArray<ShadedStrip> Shades { get; private init; } = [];
+
     /// <summary>Whether there is a fold along the cloth at y = 0.</summary>
     public bool HasNearFold => Folds.Any(fold => fold.Side == FoldSide.Near);
 
@@ -49,14 +57,16 @@ public sealed class LaySurface
     /// <summary>One layer.</summary>
     /// <exception cref="ArgumentException">No width.</exception>
     public static LaySurface Open(Length usableWidth) =>
-        new(LayForm.Open, Guarded(usableWidth), usableWidth, [LayBand.Along(Length.Zero, usableWidth, 1)], []);
+        new(LayForm.Open, Guarded(usableWidth), usableWidth, [LayBand.Along(Length.Zero, usableWidth, 1)], [], [new(Length.Zero, usableWidth, 1, Length.Zero)]);
 
     /// <summary>Folded lengthwise in half.</summary>
     /// <exception cref="ArgumentException">No width.</exception>
     public static LaySurface Folded(Length usableWidth)
     {
         Length half = Guarded(usableWidth) / 2;
-        return new(LayForm.Folded, usableWidth, half, [LayBand.Along(Length.Zero, half, 2)], [new(FoldSide.Near, Length.Zero, 0)]);
+        return new(
+            LayForm.Folded, usableWidth, half, [LayBand.Along(Length.Zero, half, 2)], [new(FoldSide.Near, Length.Zero, 0)],
+            [new(half, usableWidth, 1, -half), new(Length.Zero, half, -1, half)]);
     }
 
     /// <summary>Folded over by a depth; the near selvage lies at that depth and the far one at the usable width less it.</summary>
@@ -68,7 +78,8 @@ public sealed class LaySurface
         Length depth = usableWidth - foldDepth;
         return new(
             LayForm.PartialFold, usableWidth, depth,
-            [LayBand.Along(Length.Zero, foldDepth, 2), LayBand.Along(foldDepth, depth, 1)], [new(FoldSide.Near, Length.Zero, 0)]);
+            [LayBand.Along(Length.Zero, foldDepth, 2), LayBand.Along(foldDepth, depth, 1)], [new(FoldSide.Near, Length.Zero, 0)],
+            [new(foldDepth, usableWidth, 1, -foldDepth), new(Length.Zero, foldDepth, -1, foldDepth)]);
     }
 
     /// <summary>Both selvages folded in to the middle.</summary>
@@ -80,26 +91,38 @@ public sealed class LaySurface
         return new(
             LayForm.DoubleFold, usableWidth, depth,
             [LayBand.Along(Length.Zero, middle, 2), LayBand.Along(middle, depth, 2)],
-            [new(FoldSide.Near, Length.Zero, 0), new(FoldSide.Far, depth, 1)]);
+            [new(FoldSide.Near, Length.Zero, 0), new(FoldSide.Far, depth, 1)],
+            [
+                new(middle, usableWidth - middle, 1, -middle), new(Length.Zero, middle, -1, middle),
+                new(usableWidth - middle, usableWidth, -1, usableWidth + middle),
+            ]);
     }
 
     /// <summary>Folded across, cut ends together.</summary>
     /// <exception cref="ArgumentException">No width.</exception>
     public static LaySurface CrosswiseFold(Length usableWidth) => new(
         LayForm.CrosswiseFold, Guarded(usableWidth), usableWidth,
-        [LayBand.Along(Length.Zero, usableWidth, 2)], [new(FoldSide.Begin, Length.Zero, 0)]);
+        [LayBand.Along(Length.Zero, usableWidth, 2)], [new(FoldSide.Begin, Length.Zero, 0)], [new(Length.Zero, usableWidth, 1, Length.Zero)]);
 
     /// <summary>Two lengths on each other, right sides together, nap alike.</summary>
     /// <exception cref="ArgumentException">No width.</exception>
     public static LaySurface CrosswiseTurned(Length usableWidth) => new(
-        LayForm.CrosswiseTurned, Guarded(usableWidth), usableWidth, [LayBand.Along(Length.Zero, usableWidth, 2)], []);
+        LayForm.CrosswiseTurned, Guarded(usableWidth), usableWidth, [LayBand.Along(Length.Zero, usableWidth, 2)], [],
+        [new(Length.Zero, usableWidth, 1, Length.Zero), new(Length.Zero, usableWidth, -1, usableWidth)]);
 
     /// <summary>A tube as it lies, folds at both edges.</summary>
     /// <param name="flatWidth">From fold to fold.</param>
     /// <exception cref="ArgumentException">No width.</exception>
     public static LaySurface Tubular(Length flatWidth) => new(
         LayForm.Tubular, Guarded(flatWidth) * 2, flatWidth,
-        [LayBand.Along(Length.Zero, flatWidth, 2)], [new(FoldSide.Near, Length.Zero, 0), new(FoldSide.Far, flatWidth, 0)]);
+        [LayBand.Along(Length.Zero, flatWidth, 2)], [new(FoldSide.Near, Length.Zero, 0), new(FoldSide.Far, flatWidth, 0)],
+        [new(Length.Zero, flatWidth, 1, Length.Zero), new(flatWidth, flatWidth * 2, -1, flatWidth * 2)]);
+
+    /// <summary>Leftovers side by side along x, one layer; where there is no cloth between them is for obstacles to say.</summary>
+    /// <param name="depth">Of the deepest leftover, above zero.</param>
+    /// <exception cref="ArgumentException">No depth.</exception>
+    public static LaySurface Remnants(Length depth) => new(
+        LayForm.Remnants, Guarded(depth), depth, [LayBand.Along(Length.Zero, depth, 1)], [], [new(Length.Zero, depth, 1, Length.Zero)]);
 
     /// <summary>A folded section of some length, then an open one as far as the lay goes.</summary>
     /// <exception cref="ArgumentException">No width, or a length below zero.</exception>
@@ -110,7 +133,7 @@ public sealed class LaySurface
         return new(
             LayForm.Mixed, Guarded(usableWidth), usableWidth,
             [new(Length.Zero, usableWidth / 2, 2, Length.Zero, foldedLength), new(Length.Zero, usableWidth, 1, foldedLength, null)],
-            [new(FoldSide.Near, Length.Zero, 0)]);
+            [new(FoldSide.Near, Length.Zero, 0)], []);
     }
 
     /// <summary>The surface a cloth gives when spread as it says.</summary>
@@ -119,7 +142,28 @@ public sealed class LaySurface
 
     /// <summary>The surface a cloth gives when spread in a form.</summary>
     /// <exception cref="ArgumentException">As for <see cref="Of(Cloth)"/>.</exception>
-    public static LaySurface Of(Cloth cloth, LayForm form) => form switch
+    public static LaySurface Of(Cloth cloth, LayForm form) => Plain(cloth, form).ShadedAs(cloth);
+
+    /// <summary>The same lay with the off-color strips of a cloth.</summary>
+    public LaySurface ShadedAs(Cloth cloth)
+    {
+        ShadedStrip[] flat = [new(Length.Zero, cloth.NearShade), new(UsableWidth - cloth.FarShade, UsableWidth)];
+        ImmutableArray<ShadedStrip> shades = [.. flat.Where(strip => strip.High > strip.Low).SelectMany(OnLay)];
+        return shades.IsEmpty ? this : new LaySurface(Form, UsableWidth, Depth, Bands, Folds, Layers) { Shades = shades };
+    }
+
+    private IEnumerable<ShadedStrip> OnLay(ShadedStrip flat)
+    {
+        foreach (LayLayer layer in Layers)
+        {
+            Length low = layer.OnLay(flat.Low < layer.From ? layer.From : flat.Low);
+            Length high = layer.OnLay(flat.High > layer.To ? layer.To : flat.High);
+            if ((high - low) * layer.Sign > Length.Zero)
+                yield return low < high ? new ShadedStrip(low, high) : new ShadedStrip(high, low);
+        }
+    }
+
+    private static LaySurface Plain(Cloth cloth, LayForm form) => form switch
     {
         LayForm.Open => Open(cloth.UsableWidth),
         LayForm.Folded => Folded(cloth.UsableWidth),

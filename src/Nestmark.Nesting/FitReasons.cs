@@ -56,8 +56,16 @@ internal static class FitReasons
     }
 
     private static Length RoomFor(LaySurface surface, CopyForm form) => form.Contact == FoldContact.OnFold
-        ? surface.Folds.Max(fold => surface.Bands[fold.Band].Depth)
-        : surface.Bands.Where(band => band.Layers == form.Layers).Max(band => band.Depth);
+        ? surface.Folds.Max(fold => CleanDepth(surface, surface.Bands[fold.Band], form))
+        : surface.Bands.Where(band => band.Layers == form.Layers).Max(band => CleanDepth(surface, band, form));
+
+    private static Length CleanDepth(LaySurface surface, LayBand band, CopyForm form)
+    {
+        if (form.Piece.Flaws == FlawTolerance.Anywhere)
+            return band.Depth;
+        long shaded = surface.Shades.Where(strip => strip.Low >= band.Low && strip.High <= band.High).Distinct().Sum(strip => (strip.High - strip.Low).Micrometers);
+        return band.Depth - Length.FromMicrometers(shaded);
+    }
 
     private static string NameOf(LaySurface surface, CopyForm form) => (surface.Form, form.Layers) switch
     {
@@ -66,6 +74,7 @@ internal static class FitReasons
         (LayForm.PartialFold, _) => "the single part",
         (LayForm.DoubleFold, _) => "each half of the double fold",
         (LayForm.Tubular, _) => "the tube",
+        (LayForm.Remnants, _) => "the deepest leftover",
         _ => "the cloth",
     };
 

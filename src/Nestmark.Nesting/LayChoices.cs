@@ -24,7 +24,7 @@ public static class LayChoices
     {
         if (cloth.Lay != LayForm.Best)
             return Of(cloth, cloth.Lay, orders, wording);
-        ImmutableArray<LayOption> all = [.. FormsToChoose.SelectMany(form => Of(cloth, form, orders, wording))];
+        ImmutableArray<LayOption> all = [.. FormsToChoose.Where(form => cloth.Flaws.IsEmpty || FlawPlaces.CanBeAvoidedOn(form)).SelectMany(form => Of(cloth, form, orders, wording))];
         int fewest = all.Min(option => option.Impossible.Length);
         return [.. all.Where(option => option.Impossible.Length == fewest)];
     }
@@ -42,7 +42,7 @@ public static class LayChoices
         List<LayOption> options = [];
         foreach (Length depth in DepthsFor(cloth, orders))
         {
-            LaySurface surface = LaySurface.PartialFold(cloth.UsableWidth, depth);
+            LaySurface surface = LaySurface.PartialFold(cloth.UsableWidth, depth).ShadedAs(cloth);
             options.Add(Option(_ => Layering.TwoLayers));
             HashSet<PieceOrder> single = Balanced(orders, depth.TotalMillimeters, (surface.Depth - depth).TotalMillimeters);
             if (single.Count > 0)
@@ -97,8 +97,8 @@ public static class LayChoices
     /// <summary>What needs two layers in the folded section, what needs one in the open section, and pairs in either: none, some or all of them open, small ones first.</summary>
     private static ImmutableArray<LayOption> MixedLays(Cloth cloth, ImmutableArray<PieceOrder> orders, LayWording wording)
     {
-        LaySurface folded = LaySurface.Folded(cloth.UsableWidth);
-        LaySurface open = LaySurface.Open(cloth.UsableWidth);
+        LaySurface folded = LaySurface.Of(cloth, LayForm.Folded);
+        LaySurface open = LaySurface.Of(cloth, LayForm.Open);
         LayTask all = LayRules.TaskFor(cloth, folded, orders, wording, _ => Layering.TwoLayers);
         HashSet<PieceOrder> unfoldable = [.. orders.Where(order => IsAmong(all.Impossible, order) || !IsAlike(cloth, order.Piece))];
         ImmutableArray<PieceOrder> either = [.. orders.Where(order => !unfoldable.Contains(order)).OrderBy(LayerArea)];

@@ -36,7 +36,7 @@ public static class LayRules
             if (reason is not null)
                 impossible.Add(new Unplaced(order.Piece.Name, order.Size, reason));
         }
-        return new LayTask(surface, cloth.Gap, [.. demands], [.. impossible]);
+        return new LayTask(surface, cloth.Gap, [.. demands], [.. impossible]) { Obstacles = FlawPlaces.On(cloth, surface) };
     }
 
     private static string? Refusal(Cloth cloth, LaySurface surface, PieceOrder order)
@@ -100,7 +100,7 @@ public static class LayRules
     }
 
     private static bool Fits(LaySurface surface, CopyForm form, Turn turn) =>
-        Seat.Of(surface, form.Layers, form.Contact, turn, turn.Apply(form.Piece.CuttingLine).Bounds).Any();
+        Seat.Of(surface, form.Layers, form.Contact, turn, turn.Apply(form.Piece.CuttingLine).Bounds, Seat.CleanRoom(FlawRuleOf(form.Piece), form.Piece, turn)).Any();
 
     private static FlawRule FlawRuleOf(Piece piece) => piece.Flaws switch
     {

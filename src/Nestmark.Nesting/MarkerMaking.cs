@@ -89,7 +89,7 @@ public static class MarkerMaking
             Demand demand = task.Demands[i];
             Turn turn = demand.Turns.First(turn => Fits(task, demand, turn) && (demand.NapGroup.Length == 0 || NapHeading.Of(turn) == 0));
             Box room = turn.Apply(demand.Piece.CuttingLine).Bounds;
-            Seat seat = Seat.Of(task.Surface, demand.Layers, demand.Contact, turn, room).First();
+            Seat seat = Seat.Of(task.Surface, demand.Layers, demand.Contact, turn, room, Seat.CleanRoom(demand.Flaws, demand.Piece, turn)).First();
             placements[i] = ToPlacement(demand, turn, new Point(seat.X ?? x - room.MinX, seat.LowY));
             x += room.Width + task.Gap.Micrometers;
         }
@@ -116,5 +116,5 @@ public static class MarkerMaking
     }
 
     private static bool Fits(LayTask task, Demand demand, Turn turn) =>
-        Seat.Of(task.Surface, demand.Layers, demand.Contact, turn, turn.Apply(demand.Piece.CuttingLine).Bounds).Any();
+        Seat.Of(task.Surface, demand.Layers, demand.Contact, turn, turn.Apply(demand.Piece.CuttingLine).Bounds, Seat.CleanRoom(demand.Flaws, demand.Piece, turn)).Any();
 }

@@ -1,5 +1,6 @@
 using Nestmark.Cloths;
 using Nestmark.Geometry;
+using Nestmark.Pieces;
 
 namespace Nestmark.Nesting;
 
@@ -15,7 +16,32 @@ internal readonly record struct Seat(long LowY, long HighY, long? X)
     /// <param name="contact">Whether it lies on a fold.</param>
     /// <param name="turn">How it lies.</param>
     /// <param name="room">Bounds of its cutting line in this turn.</param>
-    public static IEnumerable<Seat> Of(LaySurface surface, int layers, FoldContact contact, Turn turn, Box room)
+    /// <param name="clean">Bounds of what keeps off off-color strips in this turn; <c>null</c> when nothing does.</param>
+    public static IEnumerable<Seat> Of(LaySurface surface, int layers, FoldContact contact, Turn turn, Box room, Box? clean) =>
+        OnCloth(surface, layers, contact, turn, room)
+            .Select(seat => clean is { } box ? OffShades(surface, seat, box) : seat)
+            .Where(seat => seat.LowY <= seat.HighY);
+
+    /// <summary>Bounds of what keeps off off-color strips and flaws; <c>null</c> when nothing does.</summary>
+    public static Box? CleanRoom(FlawRule rule, Piece piece, Turn turn) =>
+        rule.AreaOf(piece.CuttingLine) is { } area ? turn.Apply(area).Bounds : null;
+
+    /// <summary>Strips lie along the edges of bands: a piece that touches one from its inner side only lies beside it.</summary>
+    private static Seat OffShades(LaySurface surface, Seat seat, Box clean)
+    {
+        foreach (ShadedStrip strip in surface.Shades)
+        {
+            bool isBelow = surface.Bands.Any(band => band.Low == strip.Low && seat.LowY + clean.MinY < strip.High.Micrometers && seat.LowY + clean.MinY >= strip.Low.Micrometers);
+            bool isAbove = surface.Bands.Any(band => band.High == strip.High && seat.HighY + clean.MaxY > strip.Low.Micrometers && seat.HighY + clean.MaxY <= strip.High.Micrometers);
+            if (isBelow)
+                seat = seat with { LowY = strip.High.Micrometers - clean.MinY };
+            if (isAbove)
+                seat = seat with { HighY = strip.Low.Micrometers - clean.MaxY };
+        }
+        return seat;
+    }
+
+    private static IEnumerable<Seat> OnCloth(LaySurface surface, int layers, FoldContact contact, Turn turn, Box room)
     {
         if (contact == FoldContact.OnFold)
         {

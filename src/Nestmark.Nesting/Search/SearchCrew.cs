@@ -51,7 +51,7 @@ internal sealed class SearchCrew
         int[] headings = new int[problem.GroupCount];
         for (int item = 0; item < problem.PieceCount; item++)
         {
-            if (problem.Items[item].Group >= 0)
+            if (problem.Items[item].Group >= 0 && state.Way[item] >= 0)
                 headings[problem.Items[item].Group] = problem.Items[item].Ways[state.Way[item]].Heading;
         }
         return headings;

@@ -15,7 +15,7 @@ internal sealed class ShapeTable(LayTask task, Length tolerance)
     public IEnumerable<SearchWay> WaysOf(Demand demand, Turn turn)
     {
         KnownTurn known = Known(demand, turn);
-        return Seat.Of(task.Surface, demand.Layers, demand.Contact, turn, known.Room)
+        return Seat.Of(task.Surface, demand.Layers, demand.Contact, turn, known.Room, Seat.CleanRoom(demand.Flaws, demand.Piece, turn))
             .Select(seat => new SearchWay(turn, known.Shape, known.Sensitive, NapHeading.Of(turn), known.Room, seat));
     }
 

@@ -59,10 +59,13 @@ public static class MarkerVerifier
         for (int i = 0; i < Math.Min(task.Demands.Length, marker.Placements.Length); i++)
         {
             Placement placement = marker.Placements[i];
+            Polygon? clean = task.Demands[i].Flaws.AreaOf(placement.Piece.CuttingLine)?.Mapped(placement.Map);
+            if (clean is not null && marker.Surface.Shades.Any(strip => clean.Bounds.MinY < strip.High.Micrometers && clean.Bounds.MaxY > strip.Low.Micrometers))
+                violations.Add($"{Name(placement)} lies on an off-color strip");
             foreach (Obstacle obstacle in task.Obstacles)
             {
-                Polygon? kept = obstacle.Kind == ObstacleKind.NoCloth ? placement.Piece.CuttingLine : task.Demands[i].Flaws.AreaOf(placement.Piece.CuttingLine);
-                if (kept is not null && InteriorOverlap.Of(obstacle.Area, kept.Mapped(placement.Map), Point.Origin))
+                Polygon? kept = obstacle.Kind == ObstacleKind.NoCloth ? placement.CuttingLine : clean;
+                if (kept is not null && InteriorOverlap.Of(obstacle.Area, kept, Point.Origin))
                     violations.Add($"{Name(placement)} lies {(obstacle.Kind == ObstacleKind.NoCloth ? "where there is no cloth" : "on a flaw")}");
             }
         }
