@@ -75,6 +75,9 @@ internal static class ClothReader
             Selvage = reader.Read("selvage", context.ZeroOrMore, lay == LayForm.Tubular ? Length.Zero : context.Default(10, 0.5)),
             Lay = lay,
             FoldDepth = FoldDepth(reader, lay, context),
+            Flaws = FlawReader.Read(reader, width, lay, context),
+            NearShade = Shade(reader, "near", context),
+            FarShade = Shade(reader, "far", context),
             Faces = reader.ReadWord("faces", Faces, ClothFaces.OneRightSide),
             Stretch = reader.ReadWord("stretch", Stretches, ClothStretch.Alike),
             Nap = reader.ReadWord("nap", Naps, Nap.OneWay),
@@ -85,6 +88,19 @@ internal static class ClothReader
             Tilt = reader.Read("tilt", RatioText.Degrees, Angle.Zero),
             Buying = Buying(reader, context),
         };
+    }
+
+    /// <summary>Width of the off-color strip beside one selvage: one figure for both, or near and far.</summary>
+    private static Length Shade(MapReader reader, string side, JobContext context)
+    {
+        if (reader.Find("shade")?.Value is not MapNode)
+            return reader.Read("shade", side == "near" ? context.ZeroOrMore : text => new(context.ZeroOrMore(text).Value, null), Length.Zero);
+        MapReader sides = context.AsMap(reader.Find("shade")!.Value, reader.PathOf("shade"))!;
+        sides.Find(side == "near" ? "far" : "near");
+        Length shade = sides.Read(side, context.ZeroOrMore, Length.Zero);
+        if (side == "far")
+            sides.RefuseTheRest();
+        return shade;
     }
 
     /// <summary>The depth of a partial fold; a key without a partial fold is a mistake worth a word.</summary>

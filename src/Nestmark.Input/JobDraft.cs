@@ -7,4 +7,4 @@ namespace Nestmark.Input;
 /// <summary>A job as read, before its pieces are made.</summary>
 internal sealed record JobDraft(
     string Title, JobContext Context,
-    ImmutableArray<DraftedPiece> Pieces, ImmutableArray<Cloth> Cloths, ImmutableArray<SizeCount> Sizes);
+    ImmutableArray<DraftedPiece> Pieces, ImmutableArray<Cloth> Cloths, ImmutableArray<SizeCount> Sizes, ImmutableArray<Remnant> Remnants);

@@ -14,7 +14,7 @@ internal static class JobDraftReader
     private static readonly (string, LengthUnit)[] UnitWords =
         [("mm", LengthUnit.Millimeter), ("cm", LengthUnit.Centimeter), ("in", LengthUnit.Inch)];
 
-    private static readonly string[] LaterKeys = ["alter", "seams", "remnants"];
+    private static readonly string[] LaterKeys = ["alter", "seams"];
 
     /// <summary>The draft; parts with errors are left out of it.</summary>
     public static JobDraft Read(MapNode map, JobContext fileContext, IFileSource files, List<string> filesRead)
@@ -29,6 +29,7 @@ internal static class JobDraftReader
         ImmutableArray<Cloth> cloths = ClothReader.Read(job, context);
         OutlineLibrary outlines = new(files, context);
         ImmutableArray<DraftedPiece> pieces = Pieces(job, context, new PieceReader(context, outlines, sizes, seam));
+        ImmutableArray<Remnant> remnants = RemnantReader.Read(job, cloths, outlines, context);
         foreach (string key in LaterKeys)
         {
             if (job.Find(key) is MapEntry entry)
@@ -37,7 +38,7 @@ internal static class JobDraftReader
         job.RefuseTheRest();
         CheckCloths(pieces, cloths, context);
         filesRead.AddRange(outlines.FilesRead);
-        return new JobDraft(title, context, pieces, cloths, sizes);
+        return new JobDraft(title, context, pieces, cloths, sizes, remnants);
     }
 
     private static void CheckVersion(MapReader job, JobContext context)

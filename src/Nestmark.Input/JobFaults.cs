@@ -39,6 +39,20 @@ internal static class JobFaults
 
     public static Fault NotYet(string key) => new($"The key {key} is not yet understood by this version.", "Take it out; everything else can be planned.");
 
+    public static Fault AreaForm(string[] keys) =>
+        new($"Expected one shape: {string.Join(", ", keys)}.", "Write for example rectangle: 60 x 40.");
+
+    public static Fault LShapeForm() =>
+        new("An L is written as a rectangle less the one that is missing in its corner.", "Write l_shape: 120 x 80 less 60 x 40.");
+
+    public static Fault HolesForm() => new("Holes are a list of shapes.", "Write holes: [{ circle: 3, at: [20, 15] }].");
+
+    public static Fault BandForm() => new("A band runs from a place along the cloth to one behind it.", "Write { from: 120, to: 124 }.");
+
+    public static Fault FlawsOnThisLay() => new(
+        "On this lay the places along the cloth are not known before it is made, so flaws cannot be kept off.",
+        "Write lay: open, folded, partial fold, double fold or tubular, or cut the flaw away first.");
+
     public static Fault DepthWithoutPartialFold() =>
         new("Only a partial fold has a depth.", "Write lay: partial fold beside it, or leave fold_depth out.");
 

@@ -22,7 +22,7 @@ public static class JobReader
         {
             ImmutableArray<JobPiece> pieces = [.. draft.Pieces.Select(Made).OfType<JobPiece>()];
             if (!problems.HasErrors)
-                job = new Job(draft.Title, Path.GetFileName(path), draft.Context.System, pieces, draft.Cloths, draft.Sizes);
+                job = new Job(draft.Title, Path.GetFileName(path), draft.Context.System, pieces, draft.Cloths, draft.Sizes) { Remnants = draft.Remnants };
 
             JobPiece? Made(DraftedPiece piece) => Make(piece, draft);
         }

@@ -102,6 +102,7 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
             Tilt = reader.Read<Angle?>("tilt", ReadTilt, null),
             Direction = reader.ReadWord("direction", DirectionWords, DirectionRule.AsCloth),
             Stretch = reader.ReadWord("stretch", StretchWords, StretchRule.AnyWay),
+            PiecedAllowance = reader.Read<Length?>("pieced", text => new(context.ZeroOrMore(text).Value, context.ZeroOrMore(text).Fault), null),
             Flaws = reader.ReadWord("flaws", FlawWords, FlawTolerance.Nowhere),
         };
     }

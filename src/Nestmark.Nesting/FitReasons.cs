@@ -48,6 +48,8 @@ internal static class FitReasons
     {
         Length room = RoomFor(surface, form);
         string what = $"{title} is {wording.AtLeast(depth)} deep, {NameOf(surface, form)} only {wording.AtMost(room)}";
+        if (surface.Form == LayForm.Remnants)
+            return what + ".";
         if (surface.Form == LayForm.PartialFold && form.Layers == 2 && depth * 2 < surface.UsableWidth)
             return $"{what}; it fits where the cloth is folded at least {wording.AtLeast(depth)} deep.";
         string width = WiderCloth(cloth.FullWidthFor(depth * (int)Math.Round(surface.UsableWidth.TotalMillimeters / room.TotalMillimeters)), wording);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Nestmark.Cloths;
 using Nestmark.Geometry;
+using Nestmark.Geometry.NoFit;
 
 namespace Nestmark.Nesting;
 
@@ -33,11 +34,25 @@ public sealed record RemnantTable(
         return new RemnantTable(LaySurface.Remnants(Length.FromMicrometers(depth)), Length.FromMicrometers(end), [.. places], [.. NoCloth(places, end, depth)]);
     }
 
+    /// <summary>Whether a leftover, its holes not counted, has room for a shape as it is turned, even exactly.</summary>
+    public static bool HasRoomFor(Remnant remnant, Polygon turned) => !InnerFitPolygon.Of(Polygon.Of(remnant.Area.Outer), turned).IsEmpty;
+
+    /// <summary>The same leftovers, each larger along one direction.</summary>
+    /// <param name="by">By how much, above zero and no wider than the narrowest place of a leftover.</param>
+    /// <param name="unit">Along which axis: (1, 0) or (0, 1).</param>
+    public RemnantTable Larger(Length by, Point unit) => Of([.. Places.Select(place => place.Remnant with { Area = Larger(place.Remnant.Area, by, unit) })]);
+
+    private static Polygon Larger(Polygon area, Length by, Point unit) =>
+        Clipping.Union([area, area.Shifted(new Point(unit.X * by.Micrometers, unit.Y * by.Micrometers))])[0];
+
     /// <summary>The leftover that a placement lies on.</summary>
-    public Remnant Under(Placement placement)
+    public Remnant Under(Placement placement) => PlaceUnder(placement).Remnant;
+
+    /// <summary>The leftover that a placement lies on, and where its lowest left corner is.</summary>
+    public (Remnant Remnant, Point At) PlaceUnder(Placement placement)
     {
         long x = placement.CuttingLine.Bounds.MinX;
-        return Places.Last(place => place.At.X <= x).Remnant;
+        return Places.Last(place => place.At.X <= x);
     }
 
     private static IEnumerable<Obstacle> NoCloth(List<(Remnant Remnant, Point At)> places, long end, long depth)

@@ -61,6 +61,9 @@ public sealed class Piece
     /// <summary>Where on it a flaw of the cloth may lie.</summary>
     public FlawTolerance Flaws { get; init; }
 
+    /// <summary>Seam allowance of each joined edge where the piece may be cut in two and joined by a seam; <c>null</c> where it may not.</summary>
+    public Length? PiecedAllowance { get; init; }
+
     /// <summary>Name and size as people read it: "front M", or "front" without a size.</summary>
     public string Title => Size.Length == 0 ? Name : Name + " " + Size;
 }

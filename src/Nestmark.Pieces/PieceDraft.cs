@@ -62,4 +62,7 @@ public sealed record PieceDraft
 
     /// <summary>Where on it a flaw of the cloth may lie.</summary>
     public FlawTolerance Flaws { get; init; }
+
+    /// <summary>Seam allowance of each joined edge where the piece may be cut in two and joined by a seam; <c>null</c> where it may not.</summary>
+    public Length? PiecedAllowance { get; init; }
 }

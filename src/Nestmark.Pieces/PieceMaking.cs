@@ -83,6 +83,7 @@ public static class PieceMaking
             Direction = draft.Direction,
             Stretch = draft.Stretch,
             Flaws = draft.Flaws,
+            PiecedAllowance = draft.PiecedAllowance,
         };
     }
 

@@ -44,6 +44,7 @@ public static class Unfolding
             Direction = half.Direction,
             Stretch = half.Stretch,
             Flaws = half.Flaws,
+            PiecedAllowance = half.PiecedAllowance,
         };
     }
 

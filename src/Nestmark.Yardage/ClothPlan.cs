@@ -12,4 +12,7 @@ public sealed record ClothPlan(Cloth Cloth, Marker Marker, Purchase Purchase)
 {
     /// <summary>Where the form of lay was to be chosen: a marker in each other form, the one that needs least cloth first.</summary>
     public ImmutableArray<Marker> OtherForms { get; init; } = [];
+
+    /// <summary>The leftovers that the marker lies on; <c>null</c> for cloth to buy.</summary>
+    public RemnantTable? Leftovers { get; init; }
 }

@@ -17,11 +17,13 @@ internal sealed record ClothWork(Cloth Cloth, ImmutableArray<PieceOrder> Orders,
     /// <summary>The work on one cloth of a job.</summary>
     public static ClothWork Of(Job job, Cloth cloth, LayWording wording)
     {
-        ImmutableArray<PieceOrder> orders = [.. job.Pieces
-            .Where(piece => piece.Cloth == cloth.Name)
-            .SelectMany(piece => OrdersFor(job, piece))];
+        ImmutableArray<PieceOrder> orders = OrdersOf(job, cloth);
         return new ClothWork(cloth, orders, LayChoices.For(cloth, orders, wording));
     }
+
+    /// <summary>What a job cuts from a cloth.</summary>
+    public static ImmutableArray<PieceOrder> OrdersOf(Job job, Cloth cloth) =>
+        [.. job.Pieces.Where(piece => piece.Cloth == cloth.Name).SelectMany(piece => OrdersFor(job, piece))];
 
     private static IEnumerable<PieceOrder> OrdersFor(Job job, JobPiece piece) => job.Sizes
         .Where(size => piece.Piece.Size.Length == 0 || piece.Piece.Size == size.Size)

@@ -12,4 +12,8 @@ namespace Nestmark.Yardage;
 /// <param name="Sizes">In the order of the file; a job without sizes has one entry with an empty size and one garment.</param>
 public sealed record Job(
     string Title, string Source, MeasureSystem System,
-    ImmutableArray<JobPiece> Pieces, ImmutableArray<Cloth> Cloths, ImmutableArray<SizeCount> Sizes);
+    ImmutableArray<JobPiece> Pieces, ImmutableArray<Cloth> Cloths, ImmutableArray<SizeCount> Sizes)
+{
+    /// <summary>Leftovers at hand, in the order of the file.</summary>
+    public ImmutableArray<Remnant> Remnants { get; init; } = [];
+}

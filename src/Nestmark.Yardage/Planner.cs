@@ -39,7 +39,7 @@ public static class Planner
         foreach (ClothWork work in works)
         {
             SearchSettings settings = new(
-                effort.Seed, effort.Threads, StopFor(effort, areaOfAll > 0 ? work.AreaSquareMillimeters / areaOfAll : 1),
+                effort.Seed, effort.Threads, effort.Stop(areaOfAll > 0 ? work.AreaSquareMillimeters / areaOfAll : 1),
                 progress => report(work.Cloth.Name, progress), cancellation);
             LaidCloth laid = work.Options[0].Demands.IsEmpty ? Empty(work.Options[0]) : LayMaking.Make(work.Options, settings, makeMarker);
             Purchase purchase = Purchasing.For(work.Cloth, laid.Marker.ClothLength, job.System);
@@ -50,10 +50,6 @@ public static class Planner
     }
 
     private static LaidCloth Empty(LayOption option) => new(option, new Marker(option.Sections[0].Surface, Length.Zero, [], option.Impossible), []);
-
-    private static StopRule StopFor(Effort effort, double share) => effort.Steps is { } steps
-        ? new StepStop((steps + effort.Threads - 1) / effort.Threads)
-        : new ClockStop(effort.Seconds.GetValueOrDefault() * share);
 
     private static void Check(Effort effort)
     {

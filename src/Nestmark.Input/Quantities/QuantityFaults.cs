@@ -37,6 +37,8 @@ internal static class QuantityFaults
 
     public static Fault Angle(string text) => new($"Found \"{Shown(text)}\"; expected an angle from 0 to 45 degrees.", "Write it as 2 deg.");
 
+    public static Fault Direction(string text) => new($"Found \"{Shown(text)}\"; expected an angle from 0 to 360 degrees.", "Write it as 90 deg.");
+
     public static Fault Price(string text) => new($"Found \"{Shown(text)}\"; expected a price per length.", "Write it as 18.50 per m or 12 per yd.");
 
     public static Fault Size(string text) =>

@@ -25,6 +25,16 @@ internal static class RatioText
         return isGood ? new(Angle.FromDegrees((double)scanned.Value), null) : new(default, QuantityFaults.Angle(text));
     }
 
+    /// <summary>A direction from 0 up to 360 degrees, counter-clockwise.</summary>
+    public static Reading<Angle> Direction(string text)
+    {
+        Reading<ScannedNumber> number = NumberScanner.Scan(text);
+        if (number.Value is not ScannedNumber scanned)
+            return new(default, number.Fault);
+        bool isGood = scanned.Rest is "deg" or "°" && scanned.Value is >= 0 and <= 360;
+        return isGood ? new(Angle.FromDegrees((double)scanned.Value), null) : new(default, QuantityFaults.Direction(text));
+    }
+
     /// <summary>The point limit: a factor from 1 to 20.</summary>
     public static Reading<double> PointLimit(string text)
     {

@@ -15,6 +15,7 @@ internal enum Role
     ClothEdge,
     Selvage,
     Fold,
+    Flaw,
     WrongSide,
     Ruler,
     Frame,

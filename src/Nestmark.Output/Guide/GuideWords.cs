@@ -14,14 +14,21 @@ internal static class GuideWords
     public static string Headline(Purchase purchase) => $"Buy {purchase.Text} ({purchase.OtherText})";
 
     /// <summary>The cloth and how it lies.</summary>
-    public static string ClothLine(ClothPlan cloth, MeasureSystem system) => PieceWords.Joined(
+    public static string ClothLine(ClothPlan cloth, MeasureSystem system) => cloth.Leftovers is not null ? $"Guide sheet · leftovers of {cloth.Cloth.Name}, right side up" : PieceWords.Joined(
         "Guide sheet", "cloth " + cloth.Cloth.Name, LengthWords.TapeInBoth(cloth.Cloth.Width, system) + " wide", LayWords.Phrase(cloth.Marker.Surface, system), NapWords(cloth.Cloth.Nap));
 
     /// <summary>How the length to buy comes about, one step a sentence.</summary>
     public static IEnumerable<string> BuyingSteps(ClothPlan cloth, MeasureSystem system)
     {
+        if (cloth.Leftovers is { } table)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"Nothing to buy for what lies here: it comes out of {table.Places.Length} {(table.Places.Length == 1 ? "leftover" : "leftovers")}.");
+            yield break;
+        }
         Purchase purchase = cloth.Purchase;
         Cloth goods = cloth.Cloth;
+        foreach (string other in OtherForms(cloth, system))
+            yield return other;
         yield return $"Lay length: {LengthWords.TapeInBoth(purchase.LayLength, system)}.";
         if (goods.Ends > Length.Zero)
             yield return $"With an end of {LengthWords.Tape(goods.Ends, system)} at both sides: {LengthWords.TapeInBoth(purchase.WithEnds, system)}.";
@@ -31,6 +38,15 @@ internal static class GuideWords
         if (purchase.Cost is decimal cost)
             yield return string.Create(CultureInfo.InvariantCulture, $"Cost: {cost:0.00} {purchase.Currency}").TrimEnd() + ".";
         yield return string.Create(CultureInfo.InvariantCulture, $"The pieces take {cloth.Marker.EfficiencyRatio * 100:0.0} % of the lay.");
+    }
+
+    /// <summary>What other forms of lay would need, where the form was to be chosen.</summary>
+    public static IEnumerable<string> OtherForms(ClothPlan cloth, MeasureSystem system)
+    {
+        if (cloth.OtherForms.IsEmpty)
+            yield break;
+        yield return $"Best of the forms tried: {LayWords.Of(cloth.Marker.Surface.Form)}, {LengthWords.TapeInBoth(cloth.Marker.ClothLength, system)} of cloth.";
+        yield return $"The others: {string.Join("; ", cloth.OtherForms.Select(other => LayWords.Need(other, system)))}.";
     }
 
     /// <summary>What one garment needs of each piece, and the numbers on the lay.</summary>

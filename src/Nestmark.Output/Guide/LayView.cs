@@ -22,6 +22,7 @@ internal static class LayView
 
     private const double HatchSpacing = 1.6;
     private const double SmallSize = 2.3;
+    private const string Fold = "FOLD";
 
     /// <summary>Millimeters on paper for one millimeter of cloth, when the view must fit a width and a height, words included.</summary>
     public static double ScaleFor(ClothPlan cloth, double widthMillimeters, double heightMillimeters)
@@ -97,14 +98,33 @@ internal static class LayView
 
     private static TextLine NumberLine(Laid laid) => new(laid.Number.ToString(CultureInfo.InvariantCulture), 4.2, FontWeight.Bold);
 
+    /// <summary>What lies along the upper edge, the lower edge and the left end of a lay.</summary>
+    private static (string Top, string Bottom, string Left) EdgeWords(LaySurface surface) => surface.Form switch
+    {
+        LayForm.Open => ("selvage", "selvage", "cut end"),
+        LayForm.Folded => ("selvages", Fold, "cut end"),
+        LayForm.PartialFold => ("selvage", Fold, "cut end"),
+        LayForm.DoubleFold or LayForm.Tubular => (Fold, Fold, "cut end"),
+        LayForm.CrosswiseFold => ("selvage", "selvage", Fold),
+        LayForm.Mixed => ("selvage", "fold, then selvage", "cut end"),
+        _ => ("selvages", "selvages", "cut ends"),
+    };
+
+    private static FontWeight WeightOf(string word) => word == Fold ? FontWeight.Bold : FontWeight.Regular;
+
     private static void DrawWords(Drawing page, Frame frame, Area area, ClothPlan cloth)
     {
         double right = area.RightMillimeters;
-        bool fold = cloth.Marker.Surface.HasNearFold;
-        string top = fold ? "selvages" : "selvage";
-        page.Text(Role.Label, top, frame.Of(right, area.TopMillimeters).Moved(0, 1), SmallSize, Anchor.End);
-        page.Text(Role.Label, fold ? "FOLD" : "selvage", frame.Of(right, area.BottomMillimeters).Moved(0, -3), SmallSize, Anchor.End, fold ? FontWeight.Bold : FontWeight.Regular);
-        page.Text(Role.Label, "cut end", frame.Of(area.LeftMillimeters, area.TopMillimeters).Moved(0, 1), SmallSize);
+        if (cloth.Leftovers is { } table)
+        {
+            foreach ((Remnant remnant, Geometry.Point at) in table.Places)
+                page.Text(Role.Label, remnant.Name, frame.Of(at.XMillimeters, remnant.Area.Bounds.MaxY / 1000.0).Moved(0, 1), SmallSize);
+            return;
+        }
+        (string top, string bottom, string left) = EdgeWords(cloth.Marker.Surface);
+        page.Text(Role.Label, top, frame.Of(right, area.TopMillimeters).Moved(0, 1), SmallSize, Anchor.End, WeightOf(top));
+        page.Text(Role.Label, bottom, frame.Of(right, area.BottomMillimeters).Moved(0, -3), SmallSize, Anchor.End, WeightOf(bottom));
+        page.Text(Role.Label, left, frame.Of(area.LeftMillimeters, area.TopMillimeters).Moved(0, 1), SmallSize, Anchor.Start, WeightOf(left));
         if (cloth.Cloth.Nap == Nap.None)
             return;
         Spot nap = frame.Of((area.LeftMillimeters + right) / 2, area.TopMillimeters).Moved(0, 1);

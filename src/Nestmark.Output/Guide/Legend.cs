@@ -45,7 +45,9 @@ internal static class Legend
             yield return (DrawBracket, 8, "this edge on the fold, do not cut it");
         if (marker.Placements.Any(placement => !placement.Piece.Notches.IsEmpty))
             yield return (DrawNotch, 2, "notch");
-        if (cloth.Cloth.Selvage > Length.Zero)
+        if (!ClothFrame.FlawsOf(cloth).IsEmpty)
+            yield return (DrawFlaw, 6, "place to avoid");
+        if (cloth.Cloth.Selvage > Length.Zero && cloth.Leftovers is null)
             yield return (DrawSelvage, 7, "edge of the selvage, kept free");
     }
 
@@ -74,6 +76,12 @@ internal static class Legend
         page.Line(Role.FoldEdge, new Ink(0.3), at.Moved(0.6, 1), at.Moved(0.6, 2.6), at.Moved(7.4, 2.6), at.Moved(7.4, 1));
         ArrowHead.Draw(page, Role.FoldEdge, at.Moved(0.6, 2.6), at.Moved(0.6, 0.4), 1.3);
         ArrowHead.Draw(page, Role.FoldEdge, at.Moved(7.4, 2.6), at.Moved(7.4, 0.4), 1.3);
+    }
+
+    private static void DrawFlaw(Drawing page, Spot at)
+    {
+        page.Fill(Role.Flaw, 0.85, BoxAt(at).Corners);
+        page.Ring(Role.Flaw, new Ink(0.18, LineStyle.Solid, 0.35), BoxAt(at).Corners);
     }
 
     private static void DrawNotch(Drawing page, Spot at) =>

@@ -1,5 +1,6 @@
-using Nestmark.Output.Drawings;
+using Nestmark.Geometry;
 using Nestmark.Nesting;
+using Nestmark.Output.Drawings;
 using Nestmark.Pieces;
 
 namespace Nestmark.Output.Lays;
@@ -21,15 +22,18 @@ internal static class FoldBracket
             return null;
         Spot one = frame.Of(placement.Map(edge.Start));
         Spot other = frame.Of(placement.Map(edge.End));
+        Point inward = placement.Turn.Apply(new Point(0, 1));
         (Spot left, Spot right) = one.XMillimeters <= other.XMillimeters ? (one, other) : (other, one);
-        double inset = Math.Min(2 * depthMillimeters, left.DistanceMillimeters(right) / 4);
-        Spot leftFoot = left.Moved(inset, 0);
-        Spot rightFoot = right.Moved(-inset, 0);
-        Spot leftTop = leftFoot.Moved(0, depthMillimeters);
-        Spot rightTop = rightFoot.Moved(0, depthMillimeters);
-        drawing.Line(Role.FoldEdge, ink, leftFoot.Moved(0, depthMillimeters / 2), leftTop, rightTop, rightFoot.Moved(0, depthMillimeters / 2));
+        double share = Math.Min(2 * depthMillimeters / Math.Max(1e-9, left.DistanceMillimeters(right)), 0.25);
+        Spot leftFoot = left.Toward(right, share);
+        Spot rightFoot = right.Toward(left, share);
+        Spot leftTop = Inside(leftFoot, depthMillimeters);
+        Spot rightTop = Inside(rightFoot, depthMillimeters);
+        drawing.Line(Role.FoldEdge, ink, Inside(leftFoot, depthMillimeters / 2), leftTop, rightTop, Inside(rightFoot, depthMillimeters / 2));
         ArrowHead.Draw(drawing, Role.FoldEdge, leftTop, leftFoot, depthMillimeters * 0.6);
         ArrowHead.Draw(drawing, Role.FoldEdge, rightTop, rightFoot, depthMillimeters * 0.6);
         return leftTop.Toward(rightTop, 0.5);
+
+        Spot Inside(Spot foot, double by) => foot.Moved(inward.X * by, inward.Y * by);
     }
 }

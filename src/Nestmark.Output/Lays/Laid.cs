@@ -32,13 +32,13 @@ internal sealed record Laid(int Number, int Copies, Placement Placement)
             drawing.Add(new PathFigure(Role.CuttingLine, CuttingRings(frame), PathEnds.Closed, ink, null));
             return;
         }
-        foreach (ImmutableArray<Point> run in RunsOffTheFold(Placement.CuttingLine.Outer))
-            drawing.Add(new PathFigure(Role.CuttingLine, [[.. run.Select(frame.Of)]], PathEnds.Open, ink, null));
+        foreach (ImmutableArray<Point> run in RunsOffTheFold(Placement.Piece.CuttingLine.Outer))
+            drawing.Add(new PathFigure(Role.CuttingLine, [[.. run.Select(Placement.Map).Select(frame.Of)]], PathEnds.Open, ink, null));
         if (!Placement.CuttingLine.Holes.IsEmpty)
             drawing.Add(new PathFigure(Role.CuttingLine, CuttingRings(frame)[1..], PathEnds.Closed, ink, null));
     }
 
-    // The fold is y = 0, exactly.
+    // The fold edge of a half piece is on its own y = 0, exactly.
     private static List<ImmutableArray<Point>> RunsOffTheFold(ImmutableArray<Point> ring)
     {
         bool OnFold(int i) => ring[i % ring.Length].Y == 0 && ring[(i + 1) % ring.Length].Y == 0;

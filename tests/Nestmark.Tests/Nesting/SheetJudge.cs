@@ -22,11 +22,32 @@ internal static class SheetJudge
         List<SheetImage> images = [];
         List<SheetLayer> layers = LayersOf(marker);
         for (int i = 0; i < marker.Placements.Length; i++)
-            images.AddRange(ImagesOf(i, marker.Placements[i], layers, faults));
+            images.AddRange(ImagesOf(i, marker.Placements[i], layers, Shapes.ToNts(marker.Placements[i].Piece.CuttingLine), faults));
         JudgeOverlaps(marker, images, faults);
         foreach (PieceOrder order in orders.Where(order => !marker.Unplaced.Any(left => left.Piece == order.Piece.Name && left.Size == order.Size)))
             JudgeOrder(cloth, order, marker, images, faults);
         JudgeNap(cloth, orders, marker, images, faults);
+        return faults;
+    }
+
+    /// <summary>Pieces that are cut over a flaw where they may not be; the lay begins one end allowance from the cut end, and the usable width one selvage from the edge.</summary>
+    public static List<string> Spoiled(Cloth cloth, Marker marker)
+    {
+        List<string> faults = [];
+        List<SheetLayer> layers = LayersOf(marker);
+        AffineTransformation fromEdge = AffineTransformation.TranslationInstance(cloth.Ends.Micrometers, cloth.Selvage.Micrometers);
+        for (int i = 0; i < marker.Placements.Length; i++)
+        {
+            Placement placement = marker.Placements[i];
+            if (placement.Piece.Flaws == FlawTolerance.Anywhere)
+                continue;
+            NetTopologySuite.Geometries.Geometry sensitive = Shapes.ToNts(placement.Piece.Flaws == FlawTolerance.Allowances ? placement.Piece.SeamLine : placement.Piece.CuttingLine);
+            foreach (SheetImage image in ImagesOf(i, placement, layers, sensitive, []))
+            {
+                NetTopologySuite.Geometries.Geometry onCloth = fromEdge.Transform(image.Shape);
+                faults.AddRange(cloth.Flaws.Where(flaw => Shapes.ToNts(flaw.Area).Intersection(onCloth).Area > Slack * onCloth.Length).Select(flaw => $"{placement.Piece.Name} is cut over {flaw.Name}"));
+            }
+        }
         return faults;
     }
 
@@ -65,7 +86,7 @@ internal static class SheetJudge
 
     private static AffineTransformation Mirror(double about) => new(1, 0, 0, 0, -1, about);
 
-    private static IEnumerable<SheetImage> ImagesOf(int index, Placement placement, List<SheetLayer> layers, List<string> faults)
+    private static IEnumerable<SheetImage> ImagesOf(int index, Placement placement, List<SheetLayer> layers, NetTopologySuite.Geometries.Geometry shape, List<string> faults)
     {
         AffineTransformation onLay = OnLay(placement);
         NetTopologySuite.Geometries.Geometry cut = onLay.Transform(Shapes.ToNts(placement.Piece.CuttingLine));
@@ -82,7 +103,7 @@ internal static class SheetJudge
             AffineTransformation whole = new(onLay);
             whole.Compose(layer.ToSheet);
             double[] matrix = whole.MatrixEntries;
-            yield return new SheetImage(index, layer.Sheet, whole.Transform(Shapes.ToNts(placement.Piece.CuttingLine)), whole.Determinant < 0, matrix[0]);
+            yield return new SheetImage(index, layer.Sheet, whole.Transform(shape), whole.Determinant < 0, matrix[0]);
         }
         if (found != placement.Layers)
             faults.Add($"{placement.Piece.Name} is cut through {found} layers, not {placement.Layers}");

@@ -127,9 +127,9 @@ public sealed class GuidePdfTests
     public void Measures_count_ends_and_selvage()
     {
         ClothPlan open = PlanBuilder.Open().Cloths[0];
-        Assert.Equal((Nestmark.Geometry.Length.FromMillimeters(20), Nestmark.Geometry.Length.FromMillimeters(10)), PlaceTable.Measured(Point.Origin, open));
+        Assert.Equal((Nestmark.Geometry.Length.FromMillimeters(20), Nestmark.Geometry.Length.FromMillimeters(10)), PlaceTable.Measured(Point.Origin, open.Marker.Placements[0], open));
         ClothPlan folded = PlanBuilder.Folded().Cloths[0];
-        Assert.Equal((Nestmark.Geometry.Length.FromMillimeters(20), Nestmark.Geometry.Length.Zero), PlaceTable.Measured(Point.Origin, folded));
+        Assert.Equal((Nestmark.Geometry.Length.FromMillimeters(20), Nestmark.Geometry.Length.Zero), PlaceTable.Measured(Point.Origin, folded.Marker.Placements[0], folded));
     }
 
     [Fact]

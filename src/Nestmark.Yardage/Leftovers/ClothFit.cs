@@ -1,0 +1,17 @@
+using System.Collections.Immutable;
+using Nestmark.Cloths;
+
+namespace Nestmark.Yardage;
+
+/// <summary>Whether the pieces of one cloth come out of its leftovers.</summary>
+/// <param name="Cloth">The cloth.</param>
+/// <param name="Layout">What lies on which leftover; <c>null</c> where there is no leftover of this cloth.</param>
+/// <param name="Missing">What found no place; empty when everything fits.</param>
+/// <param name="More">What the missing pieces would need of the cloth as bought, laid open; <c>null</c> when nothing is missing or something is too large for it.</param>
+/// <param name="Helps">What would make everything fit, each tried with a verified layout; sentences.</param>
+public sealed record ClothFit(
+    Cloth Cloth, ClothPlan? Layout, ImmutableArray<MissingPiece> Missing, ClothPlan? More, ImmutableArray<string> Helps)
+{
+    /// <summary>Whether everything has a place.</summary>
+    public bool IsComplete => Missing.IsEmpty;
+}
