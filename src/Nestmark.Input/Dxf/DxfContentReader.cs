@@ -32,7 +32,9 @@ internal sealed class DxfContentReader(DxfProblems problems)
             record = new DxfRecord(tag.Value.Trim().ToUpperInvariant(), tag.Line);
             hasSection |= record.Type == "SECTION";
         }
-        Take(record);
+        // What a break cut off in the middle is not told as one more fault.
+        if (tags.Fault is null)
+            Take(record);
         Finish();
         if (!hasSection && !_isBroken)
             return Refuse(1, tags.Fault is null ? DxfFaults.NotDxf() : DxfFaults.NotDxf(tags.Fault));

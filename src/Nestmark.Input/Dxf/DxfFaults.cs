@@ -104,7 +104,7 @@ internal static class DxfFaults
     public static Fault DrawnWhole() => new("The piece is cut on the fold, but the drawing holds both its halves.", "Write cut: 1.");
 
     public static Fault FittedRuns(int count, double bowMillimeters) => new(
-        Text($"Smooth curves were laid through {count} runs of curve points, up to {bowMillimeters:0.#} mm beside the straight lines between them."),
+        Text($"A smooth curve was laid through {count} {(count == 1 ? "run" : "runs")} of curve points, up to {bowMillimeters:0.#} mm beside the straight lines between them."),
         "Nothing needs to be done, unless straight lines are meant there.");
 
     public static Fault SecondLine(string what) => new($"The piece has a second {what}; the first was taken.", "Keep one of them.");

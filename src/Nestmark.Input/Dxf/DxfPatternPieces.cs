@@ -19,14 +19,15 @@ internal sealed class DxfPatternPieces(DxfContent content, DxfProblems problems)
     /// <summary>The standard that the file names; empty without one.</summary>
     public static string DialectOf(DxfContent content)
     {
-        foreach (DxfText text in content.Entities.Concat(content.Blocks.SelectMany(block => block.Entities)).OfType<DxfText>())
-        {
-            if (text.Text.Contains("D6673", StringComparison.OrdinalIgnoreCase))
-                return "ASTM D6673";
-            if (text.Text.Contains("AAMA", StringComparison.OrdinalIgnoreCase))
-                return "ANSI/AAMA-292";
-        }
-        return "";
+        IEnumerable<DxfText> texts = content.Entities.Concat(content.Blocks.SelectMany(block => block.Entities)).OfType<DxfText>();
+        return texts.Select(text => DialectOf(text.Text)).FirstOrDefault(dialect => dialect.Length > 0, "");
+    }
+
+    private static string DialectOf(string text)
+    {
+        if (text.Contains("D6673", StringComparison.OrdinalIgnoreCase))
+            return "ASTM D6673";
+        return text.Contains("AAMA", StringComparison.OrdinalIgnoreCase) ? "ANSI/AAMA-292" : "";
     }
 
     /// <summary>The value of a text "KEY: value" of the style or else of any piece; empty without one.</summary>
@@ -65,7 +66,7 @@ internal sealed class DxfPatternPieces(DxfContent content, DxfProblems problems)
                 content.LeftOut.Add(entity, "of a block without boundary");
             else if (entity is not (DxfInsert or DxfText))
                 content.LeftOut.Add(entity, "outside of pieces");
-            else if (entity is DxfText text && DxfTexts.FieldOf(text.Text) is null)
+            else if (entity is DxfText text && DxfTexts.FieldOf(text.Text) is null && DialectOf(text.Text).Length == 0)
                 content.LeftOut.Add(entity, "without a key");
         }
     }

@@ -77,7 +77,7 @@ internal sealed class DxfPlainPieces(DxfContent content, DxfProblems problems)
         {
             bool mayBePiece = (!saysOutlines || RoleOf(one.Layer) == SvgRole.Outline) && _roots.Count < DxfLimits.MostPieces;
             if (one.Ring.Area > 2e6 && mayBePiece && Holding(one.Ring.Points[0], one.Group) is null)
-                _roots.Add(new Root(one.Ring, one.Group, one.Layer, _lines.GetValueOrDefault(one.Ring.Run.Segments[0], one.Group.Line), []));
+                _roots.Add(new Root(one.Ring, one.Group, one.Layer, one.Group.Line > 0 ? one.Group.Line : _lines.GetValueOrDefault(one.Ring.Run.Segments[0]), []));
             else
                 inner.Add(one);
         }

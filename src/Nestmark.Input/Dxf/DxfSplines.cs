@@ -23,7 +23,7 @@ internal static class DxfSplines
         double[] knots = [.. record.Tags.Where(tag => tag.Code == 40).Select(record.NumberOf)];
         double[] weights = [.. record.Tags.Where(tag => tag.Code == 41).Select(record.NumberOf)];
         if (BSpline.Of(degree, knots, controls, weights) is not BSpline spline)
-            return Fail(record, "knots, weights and points that do not fit together");
+            return Fail(record, "knots and points that do not fit");
         return FormedBy(spline.ToSegments());
     }
 

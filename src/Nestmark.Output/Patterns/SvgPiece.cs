@@ -27,7 +27,7 @@ internal sealed class SvgPiece(XmlWriter xml, long leftMicrometers, long topMicr
         Title($"{piece.Title}, cut {piece.Cut}");
         Ring("outline", piece.SeamLine);
         Line("grain", piece.Grainline, "");
-        if (piece.FoldEdge is Segment fold)
+        if (FoldOfSeamLine(piece) is Segment fold)
             Line("fold", fold, "");
         foreach (Notch notch in piece.Notches)
             Notch(notch);
@@ -52,7 +52,18 @@ internal sealed class SvgPiece(XmlWriter xml, long leftMicrometers, long topMicr
         Title($"{piece.Title}, cutting line");
         Ring("outline", piece.CuttingLine);
         Line("grain", piece.Grainline, "");
+        if (piece.FoldEdge is Segment fold)
+            Line("fold", fold, "");
         xml.WriteEndElement();
+    }
+
+    /// <summary>The fold edge as far as the seam line runs; the allowances lengthen it at both ends.</summary>
+    private static Segment? FoldOfSeamLine(Piece piece)
+    {
+        PieceEdge? edge = piece.Edges.FirstOrDefault(edge => edge.Kind == EdgeKind.Fold);
+        return edge is null ? null : new Segment(PlaceOf(edge.From), PlaceOf(edge.To));
+
+        Point PlaceOf(string letter) => piece.Corners.First(corner => corner.Letter == letter).Place;
     }
 
     private void Ring(string role, Polygon polygon)

@@ -28,8 +28,8 @@ public sealed class HostileDxfTests
     [InlineData("0 CIRCLE | 8 0 | 10 0 | 20 0", "A CIRCLE lacks the value of code 40.")]
     [InlineData("0 CIRCLE | 8 0 | 10 0 | 20 0 | 40 200000", "A CIRCLE reaches beyond 100 m.")]
     [InlineData("0 LWPOLYLINE | 8 0 | 70 1 | 10 0 | 20 0 | 42 99999 | 10 5 | 20 0 | 10 5 | 20 5", "A LWPOLYLINE has \"a bulge above 10,000\" for code 42;")]
-    [InlineData("0 SPLINE | 8 0 | 71 3 | 40 0 | 40 1 | 10 0 | 20 0 | 10 5 | 20 5", "A SPLINE has \"knots, weights and points that do not fit together\" for code 72;")]
-    [InlineData("0 SPLINE | 8 0 | 71 999999999 | 40 0 | 10 0 | 20 0", "A SPLINE has \"knots, weights and points that do not fit together\" for code 72;")]
+    [InlineData("0 SPLINE | 8 0 | 71 3 | 40 0 | 40 1 | 10 0 | 20 0 | 10 5 | 20 5", "A SPLINE has \"knots and points that do not fit\" for code 72;")]
+    [InlineData("0 SPLINE | 8 0 | 71 999999999 | 40 0 | 10 0 | 20 0", "A SPLINE has \"knots and points that do not fit\" for code 72;")]
     [InlineData("0 INSERT | 8 0 | 2 NOWHERE | 10 0 | 20 0", "The drawing shows a block NOWHERE that it does not hold.")]
     public void A_broken_entity_is_an_error_at_its_line(string entity, string what)
     {

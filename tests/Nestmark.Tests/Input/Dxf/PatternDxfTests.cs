@@ -20,9 +20,9 @@ public sealed class PatternDxfTests
         Assert.All(card.Outline, vertex => Assert.Equal(VertexKind.Marked, vertex.Kind));
         Assert.Equal(OutlineMeaning.CuttingLine, card.Meaning);
         Assert.Equal(new Segment(Point.FromMillimeters(20, 50), Point.FromMillimeters(180, 50)), card.Grainline);
-        Assert.Equal([new PieceMark("", Point.FromMillimeters(100, 0))], card.Notches);
-        Assert.Equal([new PieceMark("", Point.FromMillimeters(100, 50))], card.Marks);
-        Assert.Equal(["quantity 2", "material SHELL"], card.Said);
+        Assert.Equal([new PieceMark("", Point.FromMillimeters(100, 0))], card.Notches.ToArray());
+        Assert.Equal([new PieceMark("", Point.FromMillimeters(100, 50))], card.Marks.ToArray());
+        Assert.Equal(["quantity 2", "material SHELL"], card.Said.ToArray());
         Assert.Equal(":11", card.DrawnAt);
     }
 
@@ -92,7 +92,7 @@ public sealed class PatternDxfTests
             "0 LINE | 8 8 | 10 20 | 20 20 | 11 40 | 21 20 | 0 LINE | 8 9 | 10 20 | 20 30 | 11 40 | 21 30 | 0 LINE | 8 10 | 10 20 | 20 40 | 11 40 | 21 40 "
             + "| 0 CIRCLE | 8 11 | 10 100 | 20 50 | 40 5 | 0 LINE | 8 14 | 10 10 | 20 10 | 11 190 | 21 10 | 0 TEXT | 8 15 | 10 50 | 20 50 | 1 PRESS WELL")), "P", "1", OutlineMeaning.CuttingLine);
         Assert.Equal(["", "stripe line", "plaid line", "cutout", "sew line"], piece!.Lines.Select(line => line.Label));
-        Assert.Equal(["annotation PRESS WELL", "sew line"], piece.Said);
+        Assert.Equal(["annotation PRESS WELL", "sew line"], piece.Said.ToArray());
         Assert.Equal("1 cutout is drawn on the piece and not cut.", Assert.Single(problems).What);
     }
 
@@ -158,12 +158,12 @@ public sealed class PatternDxfTests
         string outline = $"0 POLYLINE | 8 1 | 70 1 | {vertices} | 0 SEQEND";
         (DrawnPiece? piece, IReadOnlyList<Problem> problems) = Drawings.Try(
             Drawings.Bytes(Drawings.Pattern($"0 POINT | 8 2 | 10 100 | 20 0 | 0 POINT | 8 2 | 10 -100 | 20 0 | {points}", outline)), "P", "1", OutlineMeaning.CuttingLine);
-        Assert.Contains("Smooth curves were laid through 1 runs of curve points", Assert.Single(problems).What, StringComparison.Ordinal);
+        Assert.Contains("A smooth curve was laid through 1 run of curve points", Assert.Single(problems).What, StringComparison.Ordinal);
         Assert.Equal(2, piece!.Outline.Count(vertex => vertex.Kind == VertexKind.Marked));
         Assert.All(Enumerable.Range(0, 7), i => Assert.True(
             OutlineDistance.Nearest(piece.Outline, Point.FromMillimeters(OnCircle(i).X, OnCircle(i).Y)).Distance.TotalMillimeters <= 0.05));
-        // Straight chords between the points lie up to 100(1 - cos 15°) = 3.4 mm inside the circle; the smooth curve stays within 1 mm of it.
-        Assert.All(piece.Outline.Where(vertex => vertex.Point.Y > 1_000), vertex => Assert.InRange(vertex.Point.NormMicrometers, 99_000, 101_000));
+        // Straight chords between the points lie up to 100(1 - cos 15°) = 3.4 mm inside the circle; the smooth curve, free at its ends, stays within 1.5 mm of it.
+        Assert.All(piece.Outline.Where(vertex => vertex.Point.Y > 1_000), vertex => Assert.InRange(vertex.Point.NormMicrometers, 98_500, 101_500));
         Assert.True(piece.Outline.Length > 20);
     }
 
