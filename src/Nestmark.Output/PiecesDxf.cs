@@ -10,7 +10,7 @@ namespace Nestmark.Output;
 /// <remarks>
 /// Layers and texts: references/formats.md 1.3 to 1.5, from memory; to be checked against the standard. Only POLYLINE, LINE, POINT and TEXT are written,
 /// in 7-bit ASCII. Coordinates have three decimals, so nothing is lost. Curves are written as the polylines that are cut, their corners as turn points.
-/// A text exactly at a notch, at a mark or at the start of a line is its label; that is our own custom.
+/// A text exactly at a notch, at a mark or at the start of a line is its label; that is our own custom. Letters of corners begin anew at the lowest-left corner of what is written.
 /// </remarks>
 public static class PiecesDxf
 {

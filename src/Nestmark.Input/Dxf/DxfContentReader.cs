@@ -19,22 +19,22 @@ internal sealed class DxfContentReader(DxfProblems problems)
     public DxfContent? Read(ReadOnlyMemory<byte> bytes)
     {
         DxfTagReader tags = new(bytes, DxfEncoding.Of(bytes));
-        DxfRecord? record = null;
+        DxfRecord? current = null;
         bool hasSection = false;
         while (!_isBroken && !_sawEnd && tags.Next() is DxfTag tag)
         {
             if (tag.Code != 0)
             {
-                AddTag(record, tag);
+                AddTag(current, tag);
                 continue;
             }
-            Take(record);
-            record = new DxfRecord(tag.Value.Trim().ToUpperInvariant(), tag.Line);
-            hasSection |= record.Type == "SECTION";
+            Take(current);
+            current = new DxfRecord(tag.Value.Trim().ToUpperInvariant(), tag.Line);
+            hasSection |= current.Type == "SECTION";
         }
         // What a break cut off in the middle is not told as one more fault.
         if (tags.Fault is null)
-            Take(record);
+            Take(current);
         Finish();
         if (!hasSection && !_isBroken)
             return Refuse(1, tags.Fault is null ? DxfFaults.NotDxf() : DxfFaults.NotDxf(tags.Fault));

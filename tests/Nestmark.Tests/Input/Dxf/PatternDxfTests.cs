@@ -23,7 +23,7 @@ public sealed class PatternDxfTests
         Assert.Equal([new PieceMark("", Point.FromMillimeters(100, 0))], card.Notches.ToArray());
         Assert.Equal([new PieceMark("", Point.FromMillimeters(100, 50))], card.Marks.ToArray());
         Assert.Equal(["quantity 2", "material SHELL"], card.Said.ToArray());
-        Assert.Equal(":11", card.DrawnAt);
+        Assert.Equal(":16", card.DrawnAt);
     }
 
     [Fact]
