@@ -12,6 +12,12 @@ namespace Nestmark.Cli;
 internal sealed record Doors(
     Func<string, JobReading> ReadJob, Func<Job, LayOptions, ImmutableArray<Problem>> FindObstacles, Func<Plan, LayOptions, WrittenFiles> WriteFiles)
 {
+    /// <summary>Lists the pieces of the drawing at a path.</summary>
+    public Func<string, DrawingReading> ReadDrawing { get; init; } = path => DrawingListing.Read(path, new DiskFiles());
+
+    /// <summary>Writes the pieces of a job for other programs.</summary>
+    public Func<Job, CheckOptions, WrittenFiles> WritePieces { get; init; } = PieceFiles.Write;
+
     /// <summary>Files on disk.</summary>
     public static Doors Real { get; } = new(
         path => JobReader.Read(path, new DiskFiles()),

@@ -11,13 +11,17 @@ internal static class PieceTable
     private const int LineColumns = 120;
 
     /// <summary>Writes one row a piece: cut, allowances, extent of the cutting line along and across the grain, cloth.</summary>
-    public static void Write(TextWriter writer, Job job)
+    public static void Write(TextWriter writer, Job job) => Write(
+        writer, ["piece", "size", "cut", "cutting line, along x across", "seam allowance", "cloth"], job.Pieces.Select(piece => Cells(piece, job.System)));
+
+    /// <summary>Writes a table of some columns.</summary>
+    public static void Write(TextWriter writer, string[] headings, IEnumerable<string[]> rows)
     {
         Table table = new Table().Border(TableBorder.None);
-        foreach (string heading in new[] { "piece", "size", "cut", "cutting line, along x across", "seam allowance", "cloth" })
+        foreach (string heading in headings)
             table.AddColumn(new TableColumn(heading).Padding(0, 0, 2, 0));
-        foreach (JobPiece piece in job.Pieces)
-            table.AddRow([.. Cells(piece, job.System).Select(Markup.Escape)]);
+        foreach (string[] row in rows)
+            table.AddRow([.. row.Select(Markup.Escape)]);
         IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings
         {
             Ansi = AnsiSupport.No,

@@ -83,7 +83,7 @@ internal static class JobFaults
         new($"Found \"{QuantityFaults.Shown(file)}\"; drawings are read from this computer only.", "Save the drawing beside the job file and name it here.");
 
     public static Fault OutlineFormat(string file, IReadOnlyList<string> formats) => new(
-        $"Found \"{QuantityFaults.Shown(file)}\"; drawings are read from {string.Join(" and ", formats)} files.", $"Save the drawing as {string.Join(" or ", formats)}.");
+        $"Found \"{QuantityFaults.Shown(file)}\"; drawings are read from {string.Join(", ", formats)} files.", $"Save the drawing as {string.Join(" or ", formats)}.");
 
     public static Fault SizeWithoutSizes() =>
         new("The outline says {size}, but the job has no sizes.", "Add sizes: { M: 1 }, or name the id without {size}.");

@@ -1,3 +1,4 @@
+using Nestmark.Input.Dxf;
 using Nestmark.Input.Svg;
 
 namespace Nestmark.Input.Outlines;
@@ -9,6 +10,7 @@ internal static class DrawingReaders
     public static IReadOnlyList<DrawingReader> All { get; } =
     [
         new(".svg", "SVG", SvgLimits.LongestFileBytes, (bytes, path, problems) => SvgDrawing.Load(bytes, new SvgProblems(path, problems))),
+        new(".dxf", "DXF", DxfLimits.LongestFileBytes, (bytes, path, problems) => DxfDrawing.Load(bytes, new DxfProblems(path, problems))),
     ];
 
     /// <summary>The reader for a file by its extension, or <c>null</c>.</summary>

@@ -22,4 +22,7 @@ internal sealed record DrawnPiece(ImmutableArray<OutlineVertex> Outline)
     public ImmutableArray<PieceLine> Lines { get; init; } = [];
 
     public ImmutableArray<PieceMark> Marks { get; init; } = [];
+
+    /// <summary>What the drawing says in words, as "quantity 2"; told in listings, never acted upon.</summary>
+    public ImmutableArray<string> Said { get; init; } = [];
 }

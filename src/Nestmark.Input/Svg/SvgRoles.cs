@@ -20,7 +20,7 @@ internal static class SvgRoles
             if (RoleOf(word) is SvgRole role)
                 return role;
         }
-        return OfId(element.Attribute("id")?.Value ?? "");
+        return OfWord(element.Attribute("id")?.Value ?? "");
     }
 
     /// <summary>What people call a shape of this role.</summary>
@@ -31,8 +31,8 @@ internal static class SvgRoles
         _ => Words.First(pair => pair.Role == role).Word,
     };
 
-    /// <summary>Ids speak as "notch", "notch3", "notch-3" or "notch_a".</summary>
-    private static SvgRole OfId(string id)
+    /// <summary>Ids and layers speak as "notch", "notch3", "notch-3" or "notch_a".</summary>
+    public static SvgRole OfWord(string id)
     {
         foreach ((string word, SvgRole role) in Words)
         {
