@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Nestmark.Input;
+using Nestmark.Output;
 using Nestmark.Yardage;
 
 namespace Nestmark.Cli;
@@ -14,15 +15,23 @@ internal static class CheckCommand
     public static Command Make(Terminal terminal, Doors doors)
     {
         Argument<string> job = new("JOB") { Description = "The job file." };
-        Command command = new(Name, "Read the job, show its pieces and say what is wrong; writes no files.") { job };
-        command.SetAction(parsed => (int)Run(parsed.GetRequiredValue(job), terminal, doors));
+        Option<string?> folder = new("--out") { Description = "Folder for pieces.pdf, a sheet of every piece as it was read. Without it no file is written.", HelpName = "DIR" };
+        Option<bool> force = new("--force") { Description = "Replace a pieces.pdf in the folder that did not come from this job." };
+        Command command = new(Name, "Read the job, show its pieces and say what is wrong; with --out also draw them.") { job, folder, force };
+        folder.Validators.Add(result =>
+        {
+            if (string.IsNullOrWhiteSpace(result.GetValueOrDefault<string>()))
+                result.AddError("--out takes the name of a folder, and it is empty.");
+        });
+        command.SetAction(parsed => (int)Run(
+            new CheckOptions(parsed.GetRequiredValue(job), parsed.GetValue(folder), parsed.GetValue(force) ? Replacing.AnyFile : Replacing.OwnFiles), terminal, doors));
         return command;
     }
 
-    /// <summary>Prints the pieces as read, every problem, and their number.</summary>
-    public static ExitCode Run(string jobFile, Terminal terminal, Doors doors)
+    /// <summary>Prints the pieces as read, every problem, and their number; writes the piece sheet where one is asked for.</summary>
+    public static ExitCode Run(CheckOptions options, Terminal terminal, Doors doors)
     {
-        JobReading reading = doors.ReadJob(jobFile);
+        JobReading reading = doors.ReadJob(options.JobFile);
         List<Problem> problems = [.. reading.Problems];
         if (reading.Job is { } job)
         {
@@ -31,6 +40,22 @@ internal static class CheckCommand
         }
         ProblemLines.Write(terminal.Out, problems);
         terminal.Out.WriteLine(ProblemLines.Count(problems));
+        if (options.Folder is not null)
+            problems.AddRange(WriteSheet(reading.Job, problems, options, terminal, doors));
         return ExitCodes.Of([], problems, null);
+    }
+
+    private static IEnumerable<Problem> WriteSheet(Job? job, List<Problem> problems, CheckOptions options, Terminal terminal, Doors doors)
+    {
+        if (job is null)
+        {
+            terminal.Out.WriteLine("No piece sheet was written: it can be drawn once the job can be read.");
+            return [];
+        }
+        WrittenFiles written = doors.WritePieces(job, [.. problems], options);
+        if (written.Problems.IsEmpty)
+            terminal.Out.WriteLine($"Written to {written.Folder}: {string.Join(", ", written.Names)}");
+        ProblemLines.Write(terminal.Error, written.Problems);
+        return written.Problems;
     }
 }

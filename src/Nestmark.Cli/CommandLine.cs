@@ -32,7 +32,7 @@ internal static class CommandLine
     private static string Usage(string command) => command switch
     {
         LayCommand.Name => "Usage: nestmark lay JOB [--out DIR] [--seconds N | --steps N] [--threads N] [--seed N] [--paper P] [--force] [--quiet]",
-        CheckCommand.Name => "Usage: nestmark check JOB",
+        CheckCommand.Name => "Usage: nestmark check JOB [--out DIR] [--force]",
         _ => "Usage: nestmark lay|check JOB [options]; nestmark --help explains them.",
     };
 }

@@ -18,6 +18,9 @@ internal sealed record Doors(
         (job, options) => OutputStore.Obstacles(options.Folder, Names, JobOrigin.Of(job), options.Replacing),
         Write);
 
+    /// <summary>Writes the piece sheet of a job with what was noticed in reading it; files on disk unless said otherwise.</summary>
+    public Func<Job, ImmutableArray<Problem>, CheckOptions, WrittenFiles> WritePieces { get; init; } = WritePieceSheet;
+
     private static string[] Names => ["guide.pdf", "marker.pdf", "marker.svg", "report.json"];
 
     private static WrittenFiles Write(Plan plan, LayOptions options)
@@ -32,5 +35,12 @@ internal sealed record Doors(
         ];
         ImmutableArray<Problem> problems = OutputStore.Write(options.Folder, files, JobOrigin.Of(plan.Job), options.Replacing);
         return new WrittenFiles(options.Folder, problems.IsEmpty ? [.. files.Select(file => file.Name)] : [], problems);
+    }
+
+    private static WrittenFiles WritePieceSheet(Job job, ImmutableArray<Problem> problems, CheckOptions options)
+    {
+        OutputFile[] files = [new("pieces.pdf", PiecesPdf.Write(job, problems))];
+        ImmutableArray<Problem> obstacles = OutputStore.Write(options.Folder!, files, JobOrigin.Of(job), options.Replacing);
+        return new WrittenFiles(options.Folder!, obstacles.IsEmpty ? [.. files.Select(file => file.Name)] : [], obstacles);
     }
 }
