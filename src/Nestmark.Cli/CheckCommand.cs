@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using Nestmark.Input;
 using Nestmark.Output;
@@ -45,7 +46,7 @@ internal static class CheckCommand
         return ExitCodes.Of([], problems, null);
     }
 
-    private static IEnumerable<Problem> WriteSheet(Job? job, List<Problem> problems, CheckOptions options, Terminal terminal, Doors doors)
+    private static ImmutableArray<Problem> WriteSheet(Job? job, List<Problem> problems, CheckOptions options, Terminal terminal, Doors doors)
     {
         if (job is null)
         {

@@ -1,3 +1,4 @@
+using Nestmark.Input.Pdf;
 using Nestmark.Input.Svg;
 
 namespace Nestmark.Input.Outlines;
@@ -8,7 +9,8 @@ internal static class DrawingReaders
     /// <summary>Every format, in the order in which messages name them.</summary>
     public static IReadOnlyList<DrawingReader> All { get; } =
     [
-        new(".svg", "SVG", SvgLimits.LongestFileBytes, (bytes, path, problems) => SvgDrawing.Load(bytes, new SvgProblems(path, problems))),
+        new(".svg", "SVG", SvgLimits.LongestFileBytes, (bytes, path, problems, settings) => SvgDrawing.Load(bytes, new SvgProblems(path, problems), settings)),
+        new(".pdf", "PDF", PdfLimits.LongestFileBytes, PdfDrawing.Load),
     ];
 
     /// <summary>The reader for a file by its extension, or <c>null</c>.</summary>
