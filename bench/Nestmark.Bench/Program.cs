@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
+using Nestmark.Bench.Fuzz;
 using Nestmark.Bench.Yield;
 
 Option<string> data = new("--data") { Description = "Folder of instances", DefaultValueFactory = _ => "../shared/datasets" };
@@ -21,7 +22,16 @@ yield.SetAction(parsed => YieldCommand.Run(
         parsed.GetValue(results)!),
     Console.Out));
 
-RootCommand root = new("Nestmark benchmarks") { yield };
+Option<double> minutes = new("--minutes") { Description = "Minutes for each reader", CustomParser = Number, DefaultValueFactory = _ => 10 };
+Option<string> fixtures = new("--fixtures") { Description = "Folder of files to start from", DefaultValueFactory = _ => "fixtures" };
+Option<string> kept = new("--kept") { Description = "Folder for inputs that fail", DefaultValueFactory = _ => Path.Combine(Path.GetTempPath(), "nestmark-fuzz") };
+Option<string> readers = new("--only") { Description = "Readers, comma between: job, svg, dxf, pdf", DefaultValueFactory = _ => "" };
+Command fuzz = new("fuzz", "Read changed fixtures and say what throws, hangs or swells") { minutes, readers, seed, fixtures, kept };
+fuzz.SetAction(parsed => FuzzCommand.Run(
+    new FuzzOptions(parsed.GetValue(minutes), List(parsed.GetValue(readers)!).ToHashSet(), (long)parsed.GetValue(seed), parsed.GetValue(fixtures)!, parsed.GetValue(kept)!),
+    Console.Out));
+
+RootCommand root = new("Nestmark benchmarks") { yield, fuzz };
 ParseResult parsedArguments = root.Parse(args);
 if (parsedArguments.Errors.Count > 0)
 {

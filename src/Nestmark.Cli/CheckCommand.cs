@@ -16,10 +16,15 @@ internal static class CheckCommand
     public static Command Make(Terminal terminal, Doors doors)
     {
         Argument<string> job = new("JOB") { Description = "The job file; or a drawing, to list the pieces in it." };
-        Option<string?> folder = new("--out") { Description = "Write the pieces for other programs into this folder.", HelpName = "DIR" };
+        Option<string?> folder = new("--out") { Description = "Draw the pieces into this folder: a sheet to look at, and files for other programs.", HelpName = "DIR" };
         Option<ImmutableArray<string>> formats = FormatOption();
         Option<bool> force = new("--force") { Description = "Replace files in the folder that did not come from this job." };
         Command command = new(Name, "Read the job, show its pieces and say what is wrong; writes files only with --out.") { job, folder, formats, force };
+        folder.Validators.Add(result =>
+        {
+            if (string.IsNullOrWhiteSpace(result.GetValueOrDefault<string>()))
+                result.AddError("--out takes the name of a folder, and it is empty.");
+        });
         command.Validators.Add(result =>
         {
             if (result.GetResult(formats) is { Implicit: false } && result.GetResult(folder) is null)
@@ -43,11 +48,11 @@ internal static class CheckCommand
         {
             PieceTable.Write(terminal.Out, job);
             problems.AddRange(Planner.Check(job));
-            if (options.Folder is not null)
-                problems.AddRange(Written(doors.WritePieces(job, options), terminal));
         }
         ProblemLines.Write(terminal.Out, problems);
         terminal.Out.WriteLine(ProblemLines.Count(problems));
+        if (options.Folder is not null)
+            problems.AddRange(Written(reading.Job, problems, options, terminal, doors));
         return ExitCodes.Of([], problems, null);
     }
 
@@ -61,23 +66,30 @@ internal static class CheckCommand
         return ExitCodes.Of([], drawing.Problems, null);
     }
 
-    private static ImmutableArray<Problem> Written(WrittenFiles written, Terminal terminal)
+    private static ImmutableArray<Problem> Written(Job? job, List<Problem> problems, CheckOptions options, Terminal terminal, Doors doors)
     {
-        if (written.Names.Length > 0)
+        if (job is null)
+        {
+            terminal.Out.WriteLine("No piece sheet was written: it can be drawn once the job can be read.");
+            return [];
+        }
+        WrittenFiles written = doors.WritePieces(job, [.. problems], options);
+        if (written.Problems.IsEmpty)
             terminal.Out.WriteLine($"Written to {written.Folder}: {string.Join(", ", written.Names)}");
+        ProblemLines.Write(terminal.Error, written.Problems);
         return written.Problems;
     }
 
     private static Option<ImmutableArray<string>> FormatOption() => new("--format")
     {
-        Description = "Formats of the pieces, with commas between them: svg, dxf. [default: svg,dxf]",
+        Description = "Formats of the pieces, with commas between them: pdf, svg, dxf. [default: all]",
         HelpName = "F",
         DefaultValueFactory = _ => PieceFiles.Formats,
         CustomParser = result =>
         {
             string[] words = [.. result.Tokens.SelectMany(token => token.Value.Split(',')).Select(word => word.Trim().ToLowerInvariant()).Distinct()];
             foreach (string unknown in words.Where(word => !PieceFiles.Formats.Contains(word)))
-                result.AddError($"--format takes svg and dxf, not \"{unknown}\".");
+                result.AddError($"--format takes pdf, svg and dxf, not \"{unknown}\".");
             return [.. words];
         },
     };

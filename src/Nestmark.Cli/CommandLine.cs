@@ -32,7 +32,7 @@ internal static class CommandLine
     private static string Usage(string command) => command switch
     {
         LayCommand.Name => "Usage: nestmark lay JOB [--out DIR] [--seconds N | --steps N] [--threads N] [--seed N] [--paper P] [--force] [--quiet]",
-        CheckCommand.Name => "Usage: nestmark check JOB|DRAWING [--out DIR] [--format svg,dxf] [--force]",
+        CheckCommand.Name => "Usage: nestmark check JOB|DRAWING [--out DIR] [--format pdf,svg,dxf] [--force]",
         _ => "Usage: nestmark lay|check JOB [options]; nestmark --help explains them.",
     };
 }

@@ -15,14 +15,14 @@ internal sealed record Doors(
     /// <summary>Lists the pieces of the drawing at a path.</summary>
     public Func<string, DrawingReading> ReadDrawing { get; init; } = path => DrawingListing.Read(path, new DiskFiles());
 
-    /// <summary>Writes the pieces of a job for other programs.</summary>
-    public Func<Job, CheckOptions, WrittenFiles> WritePieces { get; init; } = PieceFiles.Write;
-
     /// <summary>Files on disk.</summary>
     public static Doors Real { get; } = new(
         path => JobReader.Read(path, new DiskFiles()),
         (job, options) => OutputStore.Obstacles(options.Folder, Names, JobOrigin.Of(job), options.Replacing),
         Write);
+
+    /// <summary>Writes the pieces of a job with what was noticed in reading it; files on disk unless said otherwise.</summary>
+    public Func<Job, ImmutableArray<Problem>, CheckOptions, WrittenFiles> WritePieces { get; init; } = PieceFiles.Write;
 
     private static string[] Names => ["guide.pdf", "marker.pdf", "marker.svg", "report.json"];
 

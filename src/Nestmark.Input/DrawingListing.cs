@@ -30,7 +30,7 @@ public static class DrawingListing
         };
         if (fault is not null)
             problems.Add(Severity.Error, new Place(path, 0, 0, ""), fault);
-        IDrawing? drawing = fault is null ? reader.Load(content.Bytes, path, problems) : null;
+        IDrawing? drawing = fault is null ? reader.Load(content.Bytes, path, problems, new DrawingSettings(path, new JobContext(path, problems))) : null;
         ImmutableArray<ListedPiece> pieces = drawing is null ? [] : [.. drawing.Names.SelectMany(name => Listed(drawing, name, path, problems))];
         return new DrawingReading(pieces, [.. problems.All]);
     }

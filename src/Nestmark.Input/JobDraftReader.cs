@@ -27,9 +27,10 @@ internal static class JobDraftReader
         Length seam = job.Read("seam", context.ZeroOrMore, context.Default(15, 0.625));
         ImmutableArray<SizeCount> sizes = Sizes(job, context);
         ImmutableArray<Cloth> cloths = ClothReader.Read(job, context);
-        OutlineLibrary outlines = new(files, context);
+        OutlineLibrary outlines = new(files, context, DrawingSettingsReader.Read(job, context));
         ImmutableArray<DraftedPiece> pieces = Pieces(job, context, new PieceReader(context, outlines, sizes, seam));
         ImmutableArray<Remnant> remnants = RemnantReader.Read(job, cloths, outlines, context);
+        outlines.NoteUnused();
         foreach (string key in LaterKeys)
         {
             if (job.Find(key) is MapEntry entry)

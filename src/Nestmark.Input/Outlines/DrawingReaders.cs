@@ -1,4 +1,5 @@
 using Nestmark.Input.Dxf;
+using Nestmark.Input.Pdf;
 using Nestmark.Input.Svg;
 
 namespace Nestmark.Input.Outlines;
@@ -9,8 +10,9 @@ internal static class DrawingReaders
     /// <summary>Every format, in the order in which messages name them.</summary>
     public static IReadOnlyList<DrawingReader> All { get; } =
     [
-        new(".svg", "SVG", SvgLimits.LongestFileBytes, (bytes, path, problems) => SvgDrawing.Load(bytes, new SvgProblems(path, problems))),
-        new(".dxf", "DXF", DxfLimits.LongestFileBytes, (bytes, path, problems) => DxfDrawing.Load(bytes, new DxfProblems(path, problems))),
+        new(".svg", "SVG", SvgLimits.LongestFileBytes, (bytes, path, problems, settings) => SvgDrawing.Load(bytes, new SvgProblems(path, problems), settings)),
+        new(".dxf", "DXF", DxfLimits.LongestFileBytes, (bytes, path, problems, _) => DxfDrawing.Load(bytes, new DxfProblems(path, problems))),
+        new(".pdf", "PDF", PdfLimits.LongestFileBytes, PdfDrawing.Load),
     ];
 
     /// <summary>The reader for a file by its extension, or <c>null</c>.</summary>

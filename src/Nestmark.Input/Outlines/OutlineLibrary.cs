@@ -1,9 +1,10 @@
+using System.Collections.Immutable;
 using Nestmark.Input.Yaml;
 
 namespace Nestmark.Input.Outlines;
 
 /// <summary>Fetches outlines from drawings; each drawing is read once, each of its problems reported once.</summary>
-internal sealed class OutlineLibrary(IFileSource files, JobContext context)
+internal sealed class OutlineLibrary(IFileSource files, JobContext context, ImmutableDictionary<string, DrawingSettings> settings)
 {
     private readonly Dictionary<string, IDrawing?> _drawings = new(StringComparer.Ordinal);
     private readonly Dictionary<(string File, PieceWish Wish), DrawnPiece?> _pieces = [];
@@ -50,6 +51,13 @@ internal sealed class OutlineLibrary(IFileSource files, JobContext context)
         return piece;
     }
 
+    /// <summary>Notes settings of drawings that no piece names; to be asked when all pieces are read.</summary>
+    public void NoteUnused()
+    {
+        foreach (DrawingSettings unused in settings.Values.Where(one => !_drawings.ContainsKey(one.File)).OrderBy(one => one.Node!.Line).ThenBy(one => one.Node!.Column))
+            unused.Note("", ScaleFaults.Unused(unused.File));
+    }
+
     private static (string File, string Name) Split(string address)
     {
         int split = address.IndexOf('#', StringComparison.Ordinal);
@@ -92,7 +100,7 @@ internal sealed class OutlineLibrary(IFileSource files, JobContext context)
             return null;
         }
         _filesRead.Add(path);
-        return reader.Load(content.Bytes, path, context.Problems);
+        return reader.Load(content.Bytes, path, context.Problems, settings.GetValueOrDefault(file) ?? new DrawingSettings(file, context));
     }
 
     /// <summary>The path beside the job file, with forward slashes on every machine, since it is shown in problems.</summary>

@@ -20,7 +20,7 @@ internal static class SvgFaults
 
     public static Fault NoScale(string found) => new(
         $"The drawing does not say its true size: {found}.",
-        SetSize + " Guessing is not safe: programs write 72, 90 or 96 units per inch.");
+        SetSize + " Guessing is not safe: programs write 72, 90 or 96 units per inch. Or say it in the job: drawings: { FILE.svg: { test_square: 5 cm } }, or scale: 96 dpi.");
 
     public static Fault Stretched(double xRatio, double yRatio) => new(
         Text($"The drawing is stretched: 1 unit is {xRatio:0.#####} mm wide and {yRatio:0.#####} mm high."),
@@ -92,6 +92,9 @@ internal static class SvgFaults
 
     public static Fault NoRole(string shape) => new(
         $"The {shape} is not closed and has no class; it was left out.", "Give it the class line, grain, fold, notch, mark or corner.");
+
+    public static Fault NotRead(string name) => new(
+        $"A picture ({QuantityFaults.Shown(name)}) in the piece is no line and was left out.", "Trace what matters of it as lines.");
 
     public static Fault SecondOne(string role) => new($"The piece has a second {role}.", "Keep one of them.");
 

@@ -24,6 +24,19 @@ internal static class SvgScale
         return Math.Abs(x / y - 1) > EqualRatio ? new(default, SvgFaults.Stretched(x, y)) : fit;
     }
 
+    /// <summary>Whether the drawing says its size in mm, cm or the like and has a viewBox, be they good or not.</summary>
+    public static bool SaysTrueSize(XElement root) =>
+        SvgLengths.TrueSize(root.Attribute("width")?.Value) is not null && SvgLengths.TrueSize(root.Attribute("height")?.Value) is not null && root.Attribute("viewBox") is not null;
+
+    /// <summary>The map from user units to px of a drawing with width and height in px and a viewBox; <c>null</c> where units are px already.</summary>
+    public static AffineMap? FitInPixels(XElement root)
+    {
+        double width = SvgLengths.InUserUnits(root, "width", 0).Value;
+        double height = SvgLengths.InUserUnits(root, "height", 0).Value;
+        return width > 0 && height > 0 && Fit(root, width, height) is { Fault: null } fit && root.Attribute("viewBox") is not null
+            && Math.Abs(fit.Value.XxRatio / fit.Value.YyRatio - 1) <= EqualRatio ? fit.Value : null;
+    }
+
     /// <summary>The map of an element's viewBox into a box of the given size at the origin; no viewBox leaves everything where it is.</summary>
     public static Reading<AffineMap> Fit(XElement element, double width, double height)
     {

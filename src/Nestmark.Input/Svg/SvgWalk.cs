@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Xml.Linq;
 using Nestmark.Geometry.Curves;
+using Nestmark.Yardage;
 
 namespace Nestmark.Input.Svg;
 
@@ -51,6 +52,8 @@ internal sealed class SvgWalk(SvgDrawing drawing, string item, SvgProblems probl
             GoIntoUse(here);
         else if (name is "g" or "a" or "switch" or "svg" || (name == "symbol" && isNamed) || (name is "defs" && isNamed))
             GoIntoChildren(here, MapInside(element, here.Map));
+        else if (name is "image" or "foreignObject")
+            problems.Add(Severity.Note, element, item, SvgFaults.NotRead(name));
     }
 
     private void GoIntoChildren(Visit visit, AffineMap? inside)

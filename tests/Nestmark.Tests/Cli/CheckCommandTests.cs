@@ -54,6 +54,41 @@ public sealed class CheckCommandTests
             run.Out, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Without_a_folder_no_piece_sheet_is_written()
+    {
+        CliRun run = new();
+        run.Run("check job.yaml");
+        Assert.Null(run.CheckOptions);
+        Assert.DoesNotContain("Written", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_folder_gets_the_piece_sheet_even_where_a_piece_cannot_lie_on_its_cloth()
+    {
+        CliRun run = new() { Job = CliRun.JobOf(TestCloths.Folded, TestPieces.Rectangle("yoke", 400, 200, "1")) };
+        Assert.Equal(1, run.Run("check job.yaml --out sheets --force"));
+        Assert.Equal("sheets", run.CheckOptions?.Folder);
+        Assert.Equal(Nestmark.Output.Replacing.AnyFile, run.CheckOptions?.Replacing);
+        Assert.EndsWith("1 problem\nWritten to sheets: pieces.pdf\n", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_job_that_cannot_be_read_has_no_piece_sheet()
+    {
+        CliRun run = new() { Job = null, Problems = [new Problem(Severity.Error, new Place("job.yaml", 7, 5, ""), "Wrong.", "Mend it.")] };
+        Assert.Equal(1, run.Run("check job.yaml --out sheets"));
+        Assert.EndsWith("No piece sheet was written: it can be drawn once the job can be read.\n", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_piece_sheet_that_cannot_be_written_is_a_problem()
+    {
+        CliRun run = new() { WriteProblems = [new Problem(Severity.Error, new Place("sheets", 0, 0, ""), "In the way.", "Move it.")] };
+        Assert.Equal(1, run.Run("check job.yaml --out sheets"));
+        Assert.Equal("sheets: In the way. Move it.\n", run.Error);
+    }
+
     private static PieceEdge Edge(string from, string to, double millimeters, EdgeKind kind) =>
         new(from, to, Length.FromMillimeters(100), Length.FromMillimeters(millimeters), kind);
 }

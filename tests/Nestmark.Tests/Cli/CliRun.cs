@@ -28,6 +28,9 @@ internal sealed class CliRun
     /// <summary>The options of the last <c>lay</c> that got as far as writing.</summary>
     public LayOptions? Options { get; private set; }
 
+    /// <summary>The options of the last <c>check</c> that got as far as writing.</summary>
+    public CheckOptions? CheckOptions { get; private set; }
+
     /// <summary>The plan that was written.</summary>
     public Plan? Plan { get; private set; }
 
@@ -54,10 +57,16 @@ internal sealed class CliRun
         using StringWriter errors = new() { NewLine = "\n" };
         int code = CommandLine.Run(
             words, new Terminal(results, errors, Kind),
-            new Doors(path => new JobReading(Problems.Any(problem => problem.Severity == Severity.Error) ? null : Job, Problems, [path]), (_, _) => Obstacles, Write), stop);
+            new Doors(path => new JobReading(Problems.Any(problem => problem.Severity == Severity.Error) ? null : Job, Problems, [path]), (_, _) => Obstacles, Write) { WritePieces = WritePieces }, stop);
         Out = results.ToString();
         Error = errors.ToString();
         return code;
+    }
+
+    private WrittenFiles WritePieces(Job job, ImmutableArray<Problem> problems, CheckOptions options)
+    {
+        CheckOptions = options;
+        return new WrittenFiles(options.Folder!, WriteProblems.IsEmpty ? ["pieces.pdf"] : [], WriteProblems);
     }
 
     private WrittenFiles Write(Plan plan, LayOptions options)

@@ -13,7 +13,7 @@ public sealed partial class LayersTests
         ["Nestmark.Cloth"] = ["Nestmark.Geometry"],
         ["Nestmark.Nesting"] = ["Nestmark.Pieces", "Nestmark.Cloth"],
         ["Nestmark.Yardage"] = ["Nestmark.Nesting"],
-        ["Nestmark.Input"] = ["Nestmark.Yardage", "YamlDotNet"],
+        ["Nestmark.Input"] = ["Nestmark.Yardage", "YamlDotNet", "PdfPig"],
         ["Nestmark.Output"] = ["Nestmark.Yardage", "PDFsharp"],
         ["Nestmark.Cli"] = ["Nestmark.Input", "Nestmark.Output", "System.CommandLine", "Spectre.Console"],
     };

@@ -49,6 +49,17 @@ public sealed class RobustnessTests
         });
     }
 
+    [Theory]
+    [InlineData("layers-plain")]
+    [InlineData("turned-plain")]
+    public void Pdf_patterns_with_changed_bytes_never_throw(string name)
+    {
+        byte[] job = File.ReadAllBytes(Fixtures.PathOf($"pdf/{name}.yaml"));
+        byte[] pdf = File.ReadAllBytes(Fixtures.PathOf($"pdf/{name}.pdf"));
+        Gen.OneOf(Flips, Confusions).Check(80, flips => Read(job, name + ".pdf", Flipped(pdf, flips)));
+        Gen.Int[0, pdf.Length].Check(30, end => Read(job, name + ".pdf", pdf[..end]));
+    }
+
     private static byte[] Flipped(byte[] bytes, (int At, byte Value)[] flips)
     {
         byte[] copy = [.. bytes];
@@ -57,9 +68,11 @@ public sealed class RobustnessTests
         return copy;
     }
 
-    private static void Read(byte[] job, byte[] drawing)
+    private static void Read(byte[] job, byte[] drawing) => Read(job, "apron.svg", drawing);
+
+    private static void Read(byte[] job, string name, byte[] drawing)
     {
-        JobReading reading = JobReader.Read("job.yaml", new MemoryFiles().With("job.yaml", job).With("apron.svg", drawing));
+        JobReading reading = JobReader.Read("job.yaml", new MemoryFiles().With("job.yaml", job).With(name, drawing));
         Assert.Equal(reading.Job is null, reading.Problems.Any(problem => problem.Severity == Nestmark.Yardage.Severity.Error));
     }
 }

@@ -46,7 +46,7 @@ public sealed class TroubleTests
     [InlineData("no-shape", Severity.Error, "no-shape.yaml:5:3 (pieces.pocket)", "The piece has no shape.", "Add one of outline: FILE#ID, rectangle:")]
     [InlineData("no-viewbox", Severity.Error, "no-viewbox.svg:1:2", "The drawing does not say its true size: it", "Give the svg element width and")]
     [InlineData("no-width-left", Severity.Error, "no-width-left.yaml:7:3 (cloths.shell.width)", "After shrinkage and selvages the cloth has no width", "Check width, selvage and shrinkage and")]
-    [InlineData("not-a-drawing", Severity.Error, "not-a-drawing.yaml:5:21 (pieces.front.outline)", "Found \"picture.png\"; drawings are read from SVG", "Save the drawing as SVG")]
+    [InlineData("not-a-drawing", Severity.Error, "not-a-drawing.yaml:5:21 (pieces.front.outline)", "Found \"picture.png\"; drawings are read from SVG, DXF, PDF files.", "Save the drawing as SVG or DXF or PDF.")]
     [InlineData("not-a-map", Severity.Error, "not-a-map.yaml:1:1", "Expected keys and values, as title: Smock.", "Start the file with the line")]
     [InlineData("not-a-number", Severity.Error, "not-a-number.yaml:7:19 (cloths.shell.width)", "Found \".nan\", which is no number.", "Write a plain number, as 1.5.")]
     [InlineData("not-svg", Severity.Error, "not-svg.svg:1:2", "The root element is html, not svg.", "Save the drawing as SVG.")]
