@@ -64,7 +64,7 @@ public static class JobReader
         if (result.Piece is null || (piece.Cloth.Length == 0 && draft.Cloths.IsEmpty))
             return null;
         string cloth = piece.Cloth.Length == 0 ? draft.Cloths[0].Name : piece.Cloth;
-        return new JobPiece(result.Piece, cloth, draft.Context.PlaceOf(piece.Keys.Name, piece.Keys.Path));
+        return new JobPiece(result.Piece, cloth, draft.Context.PlaceOf(piece.Keys.Self.Node, piece.Keys.Self.Item)) { Draft = piece.Draft };
     }
 
     private static ImmutableArray<Problem> Sorted(IReadOnlyList<Problem> problems, List<string> files) =>

@@ -90,6 +90,7 @@ internal static class GuideWords
 
     private static string ClothOf(Job job, string item) =>
         job.Cloths.FirstOrDefault(cloth => IsWithin(item, "cloths." + cloth.Name))?.Name
+        ?? job.Pieces.FirstOrDefault(piece => IsWithin(item, piece.Where.Item))?.Cloth
         ?? job.Pieces.FirstOrDefault(piece => IsWithin(item, "pieces." + piece.Piece.Name))?.Cloth
         ?? job.Cloths[0].Name;
 
