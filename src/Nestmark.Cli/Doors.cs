@@ -12,6 +12,9 @@ namespace Nestmark.Cli;
 internal sealed record Doors(
     Func<string, JobReading> ReadJob, Func<Job, LayOptions, ImmutableArray<Problem>> FindObstacles, Func<Plan, LayOptions, WrittenFiles> WriteFiles)
 {
+    /// <summary>Where charts go to.</summary>
+    public ChartDoors Chart { get; init; } = ChartDoors.Real;
+
     /// <summary>Files on disk.</summary>
     public static Doors Real { get; } = new(
         path => JobReader.Read(path, new DiskFiles()),
