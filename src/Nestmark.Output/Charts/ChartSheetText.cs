@@ -29,8 +29,8 @@ internal sealed record ChartSheetText(ImmutableArray<ChartBlock> Blocks, Immutab
         return new ChartSheetText(blocks, [.. reasons], BasisOf(chart));
     }
 
-    /// <summary>Meters as shops write them: "1.7", "0.85".</summary>
-    public static string Meters(Length length) => (length.Micrometers / 1_000_000m).ToString("0.0##", CultureInfo.InvariantCulture);
+    /// <summary>Meters to the centimeter at least: "1.70", "0.85", "1.125".</summary>
+    public static string Meters(Length length) => (length.Micrometers / 1_000_000m).ToString("0.00#", CultureInfo.InvariantCulture);
 
     /// <summary>Yards as shops write them: "1 7/8"; a step that is no eighth or third of a yard in inches, with their sign.</summary>
     public static string Yards(Length length)

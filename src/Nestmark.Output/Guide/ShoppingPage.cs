@@ -47,7 +47,7 @@ internal static class ShoppingPage
         ImmutableArray<TableColumn> columns =
         [
             new("", "Cloth", 0.2, Anchor.Start), new("", "Width", 0.22, Anchor.Start), new("", "Spread", 0.26, Anchor.Start),
-            new("Buy", Heading(plan.Job.System), 0.1, Anchor.End), new("Buy", Heading(LengthWords.Other(plan.Job.System)), 0.1, Anchor.End),
+            new("", "Buy", 0.1, Anchor.End), new("", "or", 0.1, Anchor.End),
             new("", "Cost", 0.12, Anchor.End),
         ];
         Table table = new(columns, [.. list.Lines.Select(line => Row(line, plan.Job.System))]);
@@ -59,11 +59,9 @@ internal static class ShoppingPage
 
     private static ImmutableArray<string> Row(ClothPlan line, MeasureSystem system) =>
     [
-        line.Cloth.Name, LengthWords.TapeInBoth(line.Cloth.Width, system), PieceWords.LayForm(line), line.Purchase.Text, line.Purchase.OtherText,
+        line.Cloth.Name, LengthWords.TapeInBoth(line.Cloth.Width, system), PieceWords.LayForm(line).Split(',')[0], line.Purchase.Text, line.Purchase.OtherText,
         line.Purchase.Cost is decimal cost ? string.Create(CultureInfo.InvariantCulture, $"{cost:0.00} {line.Purchase.Currency}").TrimEnd() : "",
     ];
-
-    private static string Heading(MeasureSystem system) => system == MeasureSystem.Imperial ? "yards" : "meters";
 
     private static string CutFrom(ClothPlan cloth) => cloth.Marker.Placements.IsEmpty
         ? "nothing is cut from it"

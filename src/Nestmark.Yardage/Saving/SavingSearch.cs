@@ -34,9 +34,14 @@ public static class SavingSearch
         SavingWay[] ways = [.. trials.Zip(laid).Where(pair => pair.Second is not null)
             .Select(pair => new SavingWay(pair.First.Kind, pair.First.What, pair.First.Consequence(pair.Second!), pair.First.Before, pair.Second!))];
         return new SavingReport(
-            [.. ways.Where(way => way.Saved > Length.Zero).OrderByDescending(way => way.Saved).ThenBy(way => way.After.Marker.LayLength)],
+            [.. ways.Where(way => way.Saved > Length.Zero && !ways.Any(other => IsBetterWidth(other, way))).OrderByDescending(way => way.Saved).ThenBy(way => way.After.Marker.LayLength)],
             [.. ways.Select(way => $"{way.Before.Cloth.Name}: {way.What}")]);
     }
+
+    // The narrower of two widths that save alike is the cheaper one.
+    private static bool IsBetterWidth(SavingWay other, SavingWay way) =>
+        other.Kind == SavingKind.WiderCloth && way.Kind == SavingKind.WiderCloth
+        && other.Before == way.Before && other.After.Cloth.Width < way.After.Cloth.Width && other.Saved >= way.Saved;
 
     private static ClothPlan? Searched(Trial trial, Effort effort, CancellationToken cancellation)
     {

@@ -30,7 +30,6 @@ public static class SavingWords
         string cost = way.SavedCost is decimal amount and > 0
             ? string.Create(CultureInfo.InvariantCulture, $" and {amount:0.00} {way.Before.Purchase.Currency}").TrimEnd()
             : "";
-        string text = $"{cloth}{way.What}: {saved}{cost} less, {way.After.Purchase.Text} instead of {way.Before.Purchase.Text}; {way.Consequence}.";
-        return char.ToUpperInvariant(text[0]) + text[1..];
+        return $"{cloth}{way.What}: {saved}{cost} less, {way.After.Purchase.Text} instead of {way.Before.Purchase.Text}; {way.Consequence}.";
     }
 }

@@ -42,7 +42,7 @@ public sealed class ChartFilesTests : IDisposable
         Assert.Equal((8, true), (cells.Length, root.GetProperty("complete").GetBoolean()));
         Assert.Equal(JsonValueKind.Null, cells[0].GetProperty("metric").ValueKind);
         Assert.Equal("panel is too deep, by far.", cells[0].GetProperty("unplaced")[0].GetProperty("reason").GetString());
-        Assert.Equal("1.7 m", cells[1].GetProperty("metric").GetProperty("text").GetString());
+        Assert.Equal("1.70 m", cells[1].GetProperty("metric").GetProperty("text").GetString());
         Assert.Equal("1 7/8 yd", cells[1].GetProperty("imperial").GetProperty("text").GetString());
         Assert.Equal(1610, cells[1].GetProperty("layLength_mm").GetDecimal());
         Assert.Equal("one-way", cells[5].GetProperty("laidAs").GetProperty("nap").GetString());
@@ -56,7 +56,7 @@ public sealed class ChartFilesTests : IDisposable
         using UglyToad.PdfPig.PdfDocument document = UglyToad.PdfPig.PdfDocument.Open(file);
         string text = string.Join(' ', document.GetPages().SelectMany(page => page.GetWords()).Select(word => word.Text));
         Assert.Equal(1, document.NumberOfPages);
-        foreach (string expected in (string[])["Cloth required for one garment", "shell, folded lengthwise, with nap", "shell, folded lengthwise, without nap", "1.7", "1 7/8", "no: panel", "(1) panel is too deep, by far.", "for each cut end"])
+        foreach (string expected in (string[])["Cloth required for one garment", "shell, folded lengthwise, with nap", "shell, folded lengthwise, without nap", "1.70", "1 7/8", "no: panel", "(1) panel is too deep, by far.", "for each cut end"])
             Assert.Contains(expected, text, StringComparison.Ordinal);
     }
 

@@ -22,14 +22,15 @@ public sealed class SavingSearchTests
         SavingWay open = plan.Savings!.Ways.Single(way => way.Kind == SavingKind.OtherLay);
         Assert.Equal((Length.FromCentimeters(50), 5.00m), (open.Saved, open.SavedCost));
         Assert.Contains(
-            "Lay it open: 50 cm and 5.00 EUR less, 1 m instead of 1.5 m; 6 pieces to lay and trace one by one instead of 3, 3 of them turned over.", SavingWords.Of(plan));
+            "lay it open: 50 cm and 5.00 EUR less, 1 m instead of 1.5 m; 6 pieces to lay and trace one by one instead of 3, 3 of them turned over.", SavingWords.Of(plan));
     }
 
     [Fact]
     public void Wider_cloth_names_the_price_up_to_which_it_pays()
     {
         Plan plan = Made("pieces: { a: { rectangle: 60 x 60, cut: 4 } }\nseam: 0\n", "width: 100, selvage: 0, lay: open, nap: one-way, ends: 0, buy: { price: 10 EUR per m }");
-        SavingWay wider = plan.Savings!.Ways.First(way => way.Kind == SavingKind.WiderCloth);
+        SavingWay wider = plan.Savings!.Ways.Single(way => way.Kind == SavingKind.WiderCloth);
+        Assert.Contains("shell: cloth 150 cm wide", plan.Savings.Tried);
 
         // On 100 cm one lies behind the other: 2.4 m, 24 EUR. On 140 two side by side: 1.2 m, so up to 20 EUR a meter.
         Assert.Equal((Length.FromCentimeters(120), null), (wider.Saved, wider.SavedCost));
