@@ -29,9 +29,9 @@ public static class Utilization
         if (plan.Marker.Placements.IsEmpty)
             return 0;
         Length washed = Length.FromMillimeters(plan.Purchase.ToBuy.TotalMillimeters * (1 - plan.Cloth.LengthShrinkageRatio));
-        Length length = washed < plan.Marker.LayLength ? plan.Marker.LayLength : washed;
+        Length length = washed < plan.Marker.ClothLength ? plan.Marker.ClothLength : washed;
         Length usable = plan.Marker.Surface.UsableWidth;
         Length full = Length.FromMillimeters(plan.Cloth.Width.TotalMillimeters * (1 - plan.Cloth.WidthShrinkageRatio));
-        return ChainRatio(plan.Marker.EfficiencyRatio, plan.Marker.LayLength, length, usable, full < usable ? usable : full);
+        return ChainRatio(plan.Marker.EfficiencyRatio, plan.Marker.ClothLength, length, usable, full < usable ? usable : full);
     }
 }

@@ -56,8 +56,8 @@ internal sealed record ChartSheetText(ImmutableArray<ChartBlock> Blocks, Immutab
                 size.Length == 0 ? "one garment" : size,
                 [.. chart.Request.Widths.Select(width => TextOf(chart.Entries.FirstOrDefault(entry => entry.Cell == new ChartCell(cloth, size, nap, width)), reasons))])),
         ];
-        string lay = LayWords(chart.Job.Cloths.First(candidate => candidate.Name == cloth).Lay);
-        return new ChartBlock($"{cloth}, {lay}, {NapWords(nap)}", [.. chart.Request.Widths.Select(width => LengthWords.TapeInBoth(width, system))], rows);
+        string lay = LayWords.Of(chart.Job.Cloths.First(candidate => candidate.Name == cloth).Lay);
+        return new ChartBlock($"{cloth}, lay {lay}, {NapWords(nap)}", [.. chart.Request.Widths.Select(width => LengthWords.TapeInBoth(width, system))], rows);
     }
 
     private static ChartCellText TextOf(ChartEntry? entry, List<string> reasons)
@@ -92,11 +92,4 @@ internal sealed record ChartSheetText(ImmutableArray<ChartBlock> Blocks, Immutab
         }
         return [.. sentences];
     }
-
-    private static string LayWords(LayForm form) => form switch
-    {
-        LayForm.Folded => "folded lengthwise",
-        LayForm.Open => "open, one layer",
-        _ => form.ToString().ToLowerInvariant(),
-    };
 }

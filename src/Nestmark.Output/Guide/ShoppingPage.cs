@@ -59,7 +59,7 @@ internal static class ShoppingPage
 
     private static ImmutableArray<string> Row(ClothPlan line, MeasureSystem system) =>
     [
-        line.Cloth.Name, LengthWords.TapeInBoth(line.Cloth.Width, system), PieceWords.LayForm(line).Split(',')[0], line.Purchase.Text, line.Purchase.OtherText,
+        line.Cloth.Name, LengthWords.TapeInBoth(line.Cloth.Width, system), LayWords.Of(line.Marker.Surface.Form), line.Purchase.Text, line.Purchase.OtherText,
         line.Purchase.Cost is decimal cost ? string.Create(CultureInfo.InvariantCulture, $"{cost:0.00} {line.Purchase.Currency}").TrimEnd() : "",
     ];
 

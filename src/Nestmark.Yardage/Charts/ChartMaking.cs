@@ -67,7 +67,7 @@ public static class ChartMaking
             return new ChartFinding(Geometry.Length.Zero, 0, [new Unplaced("cloth", cell.Size, $"Between the selvages of {cloth.Name} nothing is left of this width.")]);
         Marker marker = Planner.Make(cell.JobOf(job), effort, (_, _) => { }, cancellation).Cloths[0].Marker;
         return marker.Unplaced.IsEmpty
-            ? new ChartFinding(marker.LayLength, marker.EfficiencyRatio, [])
+            ? new ChartFinding(marker.ClothLength, marker.EfficiencyRatio, [])
             : new ChartFinding(Geometry.Length.Zero, 0, marker.Unplaced);
     }
 }

@@ -40,8 +40,9 @@ public static class ChartSharing
             purchase.BeforeWash.RoundedUpTo(StepOf(cloth, MeasureSystem.Imperial, job.System)));
     }
 
-    // A fold at both edges, or one that lies elsewhere on wider cloth, would not do.
-    private static bool MarkersLieOnWiderCloth(Cloth cloth) => cloth.Lay is LayForm.Open or LayForm.Folded;
+    // A fold at both edges, or flaws and shades that lie elsewhere on wider cloth, would not do.
+    private static bool MarkersLieOnWiderCloth(Cloth cloth) => cloth.Lay is LayForm.Open or LayForm.Folded
+        && cloth.Flaws.IsEmpty && cloth.NearShade == Length.Zero && cloth.FarShade == Length.Zero;
 
     private static bool IsStricter(ChartCell other, ChartCell cell) =>
         other.Cloth == cell.Cloth && other.Size == cell.Size && other.Width <= cell.Width && Strictness(other.Nap) >= Strictness(cell.Nap);

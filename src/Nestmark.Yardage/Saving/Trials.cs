@@ -12,6 +12,12 @@ internal static class Trials
     private const int MostWidths = 2;
     private const int MostTurned = 3;
 
+    private static readonly (LayForm Form, string What)[] Forms =
+    [
+        (LayForm.Open, "lay it open"), (LayForm.Folded, "fold it lengthwise"), (LayForm.PartialFold, "fold it over in part"), (LayForm.DoubleFold, "fold both selvages in"),
+        (LayForm.Mixed, "fold a first section only"), (LayForm.CrosswiseFold, "fold it across"), (LayForm.CrosswiseTurned, "fold it across and turn the upper layer"),
+    ];
+
     /// <summary>The changes for one cloth of a plan that can hold everything.</summary>
     public static ImmutableArray<Trial> Of(Job job, ClothPlan before)
     {
@@ -20,29 +26,26 @@ internal static class Trials
         return [.. all.Where(trial => HoldsEverything(trial.Job))];
     }
 
-    private static bool HoldsEverything(Job job) => ClothWork.Of(job, job.Cloths[0], LengthWords.WordingOf(job.System)).Task.Impossible.IsEmpty;
+    private static bool HoldsEverything(Job job) => ClothWork.Of(job, job.Cloths[0], LengthWords.WordingOf(job.System)).Options[0].Impossible.IsEmpty;
 
-    private static IEnumerable<Trial> OtherLays(Job job, ClothPlan before)
-    {
-        if (before.Cloth.Lay != LayForm.Open)
-            yield return new(SavingKind.OtherLay, "lay it open", before, With(job, before.Cloth with { Lay = LayForm.Open }), after => LaidOpen(before, after));
-        if (before.Cloth.Lay != LayForm.Folded)
-            yield return new(SavingKind.OtherLay, "fold it lengthwise", before, With(job, before.Cloth with { Lay = LayForm.Folded }), Folded);
-    }
+    // A tube stays one, leftovers lie as they are, and where the planner chose the form it has told the others.
+    private static IEnumerable<Trial> OtherLays(Job job, ClothPlan before) => before.Cloth.Lay is LayForm.Tubular or LayForm.Remnants or LayForm.Best
+        ? []
+        : Forms.Where(form => form.Form != before.Cloth.Lay).Select(form => new Trial(
+            SavingKind.OtherLay, form.What, before, With(job, before.Cloth with { Lay = form.Form, FoldDepth = null }), after => Spread(before, after, job.System)));
 
-    private static string LaidOpen(ClothPlan before, ClothPlan after)
+    private static string Spread(ClothPlan before, ClothPlan after, MeasureSystem system)
     {
         int turned = after.Marker.Placements.Count(placement => placement.Turn.Facing == Facing.Flipped);
-        string text = string.Create(
-            CultureInfo.InvariantCulture, $"{after.Marker.Placements.Length} pieces to lay and trace one by one instead of {before.Marker.Placements.Length}");
-        return turned == 0 ? text : text + string.Create(CultureInfo.InvariantCulture, $", {turned} of them turned over");
+        string how = after.Cloth.Lay is LayForm.Open or LayForm.Folded ? "" : LayWords.Instruction(after.Marker.Surface, system) + "; ";
+        string pieces = string.Create(
+            CultureInfo.InvariantCulture, $"{how}{after.Marker.Placements.Length} pieces to lay and trace one by one instead of {before.Marker.Placements.Length}");
+        return turned == 0 ? pieces : pieces + string.Create(CultureInfo.InvariantCulture, $", {turned} of them turned over");
     }
 
-    private static string Folded(ClothPlan after) =>
-        string.Create(CultureInfo.InvariantCulture, $"two layers cut at a time, {after.Marker.Placements.Length} pieces to lay");
-
+    // Flaws are those of the cloth at hand.
     private static IEnumerable<Trial> WiderCloths(Job job, ClothPlan before) => LengthWords.WordingOf(job.System).WidthsOnSale
-        .Where(width => width > before.Cloth.Width)
+        .Where(width => width > before.Cloth.Width && before.Cloth.Flaws.IsEmpty)
         .Take(MostWidths)
         .Select(width => new Trial(
             SavingKind.WiderCloth, $"cloth {LengthWords.Tape(width, job.System)} wide", before, With(job, before.Cloth with { Width = width }), after => WorthIt(before, after, job.System)));
@@ -64,7 +67,7 @@ internal static class Trials
         if (before.Cloth.Nap != Nap.None)
             return [];
         return job.Pieces
-            .Where(piece => piece.Draft is not null && piece.Piece.Grain == GrainRule.Along && (piece.Piece.Cut.Kind != CutKind.OnFold || before.Cloth.Lay == LayForm.Open))
+            .Where(piece => piece.Draft is not null && piece.Piece.Grain == GrainRule.Along && (piece.Piece.Cut.Kind != CutKind.OnFold || before.Marker.Surface.Form == LayForm.Open))
             .GroupBy(piece => piece.Piece.Name)
             .OrderByDescending(sizes => sizes.Sum(piece => piece.Piece.CuttingLine.AreaSquareMillimeters))
             .ThenBy(sizes => sizes.Key, StringComparer.Ordinal)

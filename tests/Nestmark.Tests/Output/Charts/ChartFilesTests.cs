@@ -56,7 +56,7 @@ public sealed class ChartFilesTests : IDisposable
         using UglyToad.PdfPig.PdfDocument document = UglyToad.PdfPig.PdfDocument.Open(file);
         string text = string.Join(' ', document.GetPages().SelectMany(page => page.GetWords()).Select(word => word.Text));
         Assert.Equal(1, document.NumberOfPages);
-        foreach (string expected in (string[])["Cloth required for one garment", "shell, folded lengthwise, with nap", "shell, folded lengthwise, without nap", "1.70", "1 7/8", "no: panel", "(1) panel is too deep, by far.", "for each cut end"])
+        foreach (string expected in (string[])["Cloth required for one garment", "shell, lay folded, with nap", "shell, lay folded, without nap", "1.70", "1 7/8", "no: panel", "(1) panel is too deep, by far.", "for each cut end"])
             Assert.Contains(expected, text, StringComparison.Ordinal);
     }
 
