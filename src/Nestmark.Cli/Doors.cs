@@ -15,6 +15,9 @@ internal sealed record Doors(
     /// <summary>Lists the pieces of the drawing at a path.</summary>
     public Func<string, DrawingReading> ReadDrawing { get; init; } = path => DrawingListing.Read(path, new DiskFiles());
 
+    /// <summary>Where charts go to.</summary>
+    public ChartDoors Chart { get; init; } = ChartDoors.Real;
+
     /// <summary>Files on disk.</summary>
     public static Doors Real { get; } = new(
         path => JobReader.Read(path, new DiskFiles()),

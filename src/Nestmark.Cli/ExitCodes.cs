@@ -1,4 +1,5 @@
 using Nestmark.Yardage;
+using Nestmark.Yardage.Charts;
 
 namespace Nestmark.Cli;
 
@@ -14,6 +15,15 @@ internal static class ExitCodes
         if (commandLineFaults.Count > 0)
             return ExitCode.WrongCommandLine;
         bool wrong = problems.Any(problem => problem.Severity == Severity.Error) || plan is { IsComplete: false };
+        return wrong ? ExitCode.Problems : ExitCode.Planned;
+    }
+
+    /// <summary>The code for a chart: cells that cannot be cut are an answer, as long as some can.</summary>
+    /// <param name="chart">The chart, perhaps with cells missing.</param>
+    /// <param name="problems">What came of keeping and writing it.</param>
+    public static ExitCode OfChart(Chart chart, IEnumerable<Problem> problems)
+    {
+        bool wrong = !chart.IsComplete || problems.Any(problem => problem.Severity == Severity.Error) || !chart.Entries.Any(entry => entry.CanBeCut);
         return wrong ? ExitCode.Problems : ExitCode.Planned;
     }
 }

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using Nestmark.Input;
+using Nestmark.Nesting;
 using Nestmark.Output;
 using Nestmark.Yardage;
+using Nestmark.Yardage.Saving;
 
 namespace Nestmark.Cli;
 
@@ -13,40 +15,34 @@ internal static class LayCommand
     public const string Name = "lay";
 
     private const double UsualSeconds = 10;
-    private const int MostThreadsUnasked = 4;
 
     /// <summary>The command with its options.</summary>
     public static Command Make(Terminal terminal, Doors doors, CancellationToken stop)
     {
         Argument<string> job = new("JOB") { Description = "The job file." };
-        Option<string> folder = new("--out") { Description = "Folder for the files.", HelpName = "DIR", DefaultValueFactory = _ => "out" };
-        Option<double?> seconds = NumberOptions.Decimal("--seconds", 0, 86_400, "How long to search, all cloths together. [default: 10]");
-        Option<long?> steps = NumberOptions.Whole("--steps", 0, 1_000_000_000_000, "Search by steps instead, all threads together: the same on every run.");
-        Option<long?> threads = NumberOptions.Whole("--threads", 1, 64, "Threads to search with. [default: the machine's cores, at most 4]");
-        Option<long?> seed = NumberOptions.Whole("--seed", long.MinValue, long.MaxValue, "Another seed is another try. [default: 1]");
+        Option<string> folder = CommonOptions.Folder();
+        Option<double?> seconds = CommonOptions.Seconds("How long to search, all cloths together. [default: 10]");
+        Option<long?> steps = CommonOptions.Steps("Search by steps instead, all threads together: the same on every run.");
+        Option<long?> threads = CommonOptions.Threads("Threads to search with. [default: the machine's cores, at most 4]");
+        Option<long?> seed = CommonOptions.Seed();
         Option<Paper?> paper = PaperOption();
-        Option<bool> force = new("--force") { Description = "Replace files in the folder that did not come from this job." };
+        Option<bool> advise = new("--advise") { Description = "Then try what would need less cloth: other folds, wider cloth and so on. Takes half of the time." };
+        Option<bool> force = CommonOptions.Force();
         Option<bool> quiet = new("--quiet") { Description = "Print only what to buy and what is wrong." };
-        Command command = new(Name, "Make the marker: cloth to buy, guide sheet, full-size marker to print.") { job, folder, seconds, steps, threads, seed, paper, force, quiet };
-        command.Validators.Add(result =>
-        {
-            if (result.GetResult(seconds) is not null && result.GetResult(steps) is not null)
-                result.AddError("--seconds and --steps exclude each other: give one of them.");
-        });
-        folder.Validators.Add(result =>
-        {
-            if (string.IsNullOrWhiteSpace(result.GetValueOrDefault<string>()))
-                result.AddError("--out takes the name of a folder, and it is empty.");
-        });
+        Command command = new(Name, "Make the marker: cloth to buy, guide sheet, full-size marker to print.") { job, folder, seconds, steps, threads, seed, paper, advise, force, quiet };
+        CommonOptions.RefuseBoth(command, seconds, steps);
         command.SetAction(parsed => (int)Run(OptionsOf(parsed), terminal, doors, stop));
         return command;
 
         LayOptions OptionsOf(ParseResult parsed) => new(
             parsed.GetRequiredValue(job), parsed.GetRequiredValue(folder),
-            EffortOf(parsed.GetValue(seconds), parsed.GetValue(steps), parsed.GetValue(threads), parsed.GetValue(seed)),
+            CommonOptions.EffortOf(UsualSeconds, parsed.GetValue(seconds), parsed.GetValue(steps), parsed.GetValue(threads), parsed.GetValue(seed)),
             parsed.GetValue(paper),
             parsed.GetValue(force) ? Replacing.AnyFile : Replacing.OwnFiles,
-            parsed.GetValue(quiet) ? Talk.Quiet : Talk.Full);
+            parsed.GetValue(quiet) ? Talk.Quiet : Talk.Full)
+        {
+            Advising = parsed.GetValue(advise) ? Advising.Asked : Advising.Unasked,
+        };
     }
 
     /// <summary>Reads the job, plans it, writes the files and says what came out.</summary>
@@ -76,17 +72,12 @@ internal static class LayCommand
 
     private static Plan Planned(Job job, LayOptions options, Terminal terminal, CancellationToken stop)
     {
-        if (options.Talk == Talk.Quiet)
-            return Planner.Make(job, options.Effort, (_, _) => { }, stop);
-        using ProgressLines progress = new(terminal, job.System);
-        return Planner.Make(job, options.Effort, progress.Report, stop);
+        using ProgressLines? progress = options.Talk == Talk.Quiet ? null : new(terminal, job.System);
+        Action<string, SearchProgress> report = progress is null ? (_, _) => { } : progress.Report;
+        return options.Advising == Advising.Asked
+            ? SavingSearch.Make(job, options.Effort, report, stop)
+            : Planner.Make(job, options.Effort, report, stop);
     }
-
-    private static Effort EffortOf(double? seconds, long? steps, long? threads, long? seed) => new(
-        steps is null ? seconds ?? UsualSeconds : null,
-        steps,
-        (int)(threads ?? Math.Min(Environment.ProcessorCount, MostThreadsUnasked)),
-        seed ?? 1);
 
     private static Option<Paper?> PaperOption() => new("--paper")
     {

@@ -10,4 +10,8 @@ namespace Nestmark.Cli;
 /// <param name="Paper">Paper for the full-size marker; <c>null</c> takes the usual one of the job's units.</param>
 /// <param name="Replacing">What happens to files of another origin.</param>
 /// <param name="Talk">How much to say.</param>
-internal sealed record LayOptions(string JobFile, string Folder, Effort Effort, Paper? Paper, Replacing Replacing, Talk Talk);
+internal sealed record LayOptions(string JobFile, string Folder, Effort Effort, Paper? Paper, Replacing Replacing, Talk Talk)
+{
+    /// <summary>Whether ways to save are looked for.</summary>
+    public Advising Advising { get; init; }
+}

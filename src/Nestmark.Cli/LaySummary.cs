@@ -2,6 +2,7 @@ using System.Globalization;
 using Nestmark.Cloths;
 using Nestmark.Nesting;
 using Nestmark.Yardage;
+using Nestmark.Yardage.Saving;
 
 namespace Nestmark.Cli;
 
@@ -25,12 +26,22 @@ internal static class LaySummary
             foreach (Unplaced unplaced in cloth.Marker.Unplaced)
                 writer.WriteLine($"  not placed: {unplaced.Reason}");
         }
+        WriteList(writer, ShoppingList.Of(plan), plan);
+        foreach (string way in SavingWords.Of(plan))
+            writer.WriteLine("to save: " + way);
         if (!full)
             return;
         foreach (Problem note in plan.Notes)
             writer.WriteLine("note: " + NoteWords.Of(plan.Job, note));
         if (written.Names.Length > 0)
             WriteFiles(writer, written);
+    }
+
+    // The lines above are the list; of several cloths with prices it ends with the sum.
+    private static void WriteList(TextWriter writer, ShoppingList list, Plan plan)
+    {
+        if (plan.Cloths.Length > 1 && list.TotalText.Length > 0)
+            writer.WriteLine("shopping list: " + list.TotalText);
     }
 
     private static string ToBuy(ClothPlan plan, MeasureSystem system)

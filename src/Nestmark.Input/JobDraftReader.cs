@@ -85,10 +85,8 @@ internal static class JobDraftReader
         string[] names = [.. cloths.Select(cloth => cloth.Name)];
         foreach (DraftedPiece piece in pieces)
         {
-            if (piece.Cloth.Length == 0 || names.Contains(piece.Cloth))
-                continue;
-            MapEntry entry = piece.Keys.Map.Entries.First(candidate => candidate.Key.Text == "cloth");
-            context.Error(entry.Value, piece.Keys.Path + ".cloth", JobFaults.UnknownCloth(piece.Cloth, names));
+            if (piece.Keys.Cloth.NamedAt is JobNode at && !names.Contains(piece.Cloth))
+                context.Error(at, piece.Keys.Cloth.NamedIn, JobFaults.UnknownCloth(piece.Cloth, names));
         }
     }
 }

@@ -90,6 +90,19 @@ internal static class JobFaults
 
     public static Fault UnknownBraces(string found) => new($"Found {QuantityFaults.Shown(found)} in the outline; only {{size}} is filled in.", "Write {size}.");
 
+    public static Fault MissingCut() => MissingKey("cut", "cut: 2, cut: 1 pair or cut: 1 on fold");
+
+    public static Fault ClothAndCloths() => new("The piece has both cloth and cloths.", "Keep cloth for one cloth, cloths for several.");
+
+    public static Fault NoClothOfPiece() => new("The key cloths names no cloth.", "Write cloths: { shell: 1 pair, lining: 1 pair }, or leave the key out.");
+
+    public static Fault ClothOfPieceForm() =>
+        new("Expected what is cut from this cloth.", "Write how often, as 1 pair, or { cut: 1 pair, seam: 0 }.");
+
+    public static Fault AllowanceOfCuttingLine() => new(
+        "The outline is the cutting line, so no cloth of this piece can have an allowance of its own.",
+        "Draw the seam line and write line: seam, or take the allowance out.");
+
     public static Fault UnknownCloth(string cloth, IReadOnlyCollection<string> cloths) =>
         new($"There is no cloth \"{QuantityFaults.Shown(cloth)}\" in this job.", Spelling.Suggest(cloth, cloths));
 

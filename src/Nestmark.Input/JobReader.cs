@@ -18,7 +18,8 @@ public static class JobReader
         ProblemList problems = new();
         List<string> filesRead = [];
         Job? job = null;
-        if (Draft(path, files, problems, filesRead) is JobDraft draft)
+        DigestingFiles digesting = new(files);
+        if (Draft(path, digesting, problems, filesRead) is JobDraft draft)
         {
             ImmutableArray<JobPiece> pieces = [.. draft.Pieces.Select(Made).OfType<JobPiece>()];
             if (!problems.HasErrors)
@@ -26,7 +27,7 @@ public static class JobReader
 
             JobPiece? Made(DraftedPiece piece) => Make(piece, draft);
         }
-        return new JobReading(job, Sorted(problems.All, filesRead), [.. filesRead]);
+        return new JobReading(job, Sorted(problems.All, filesRead), [.. filesRead]) { Digest = digesting.Digest };
     }
 
     /// <summary>Everything up to the making of pieces.</summary>
@@ -64,7 +65,7 @@ public static class JobReader
         if (result.Piece is null || (piece.Cloth.Length == 0 && draft.Cloths.IsEmpty))
             return null;
         string cloth = piece.Cloth.Length == 0 ? draft.Cloths[0].Name : piece.Cloth;
-        return new JobPiece(result.Piece, cloth, draft.Context.PlaceOf(piece.Keys.Name, piece.Keys.Path));
+        return new JobPiece(result.Piece, cloth, draft.Context.PlaceOf(piece.Keys.Self.Node, piece.Keys.Self.Item)) { Draft = piece.Draft };
     }
 
     private static ImmutableArray<Problem> Sorted(IReadOnlyList<Problem> problems, List<string> files) =>

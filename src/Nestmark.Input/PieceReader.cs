@@ -17,10 +17,10 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
     private const string SizePart = "{size}";
     private static readonly string[] ShapeKeys = ["outline", "rectangle", "polygon", "circle"];
 
-    private static readonly (string, AllowanceEnds)[] EndsWords =
+    internal static readonly (string, AllowanceEnds)[] EndsWords =
         [("mitred", AllowanceEnds.Mitred), ("squared", AllowanceEnds.Squared), ("reflected", AllowanceEnds.Reflected)];
 
-    private static readonly (string, GrainRule)[] GrainWords =
+    internal static readonly (string, GrainRule)[] GrainWords =
         [("along", GrainRule.Along), ("across", GrainRule.Across), ("bias", GrainRule.Bias), ("any", GrainRule.Any)];
 
     private static readonly (string, DirectionRule)[] DirectionWords =
@@ -54,16 +54,20 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
         if (context.AsMap(entry.Value, path) is not MapReader reader)
             return [];
         MapEntry? shape = Shape(reader, entry.Key);
-        if (reader.Find("cut") is null)
-            context.Error(entry.Key, path, JobFaults.MissingKey("cut", "cut: 2, cut: 1 pair or cut: 1 on fold"));
-        PieceDraft pattern = Pattern(reader, entry.Key.Text, shape?.Key.Text);
-        string cloth = reader.FindText("cloth")?.Text ?? "";
+        ImmutableArray<ClothCut> cuts = new ClothCutReader(context, this).Read(reader, entry.Key, Pattern(reader, entry.Key.Text));
+        Func<PieceDraft, string> foldEdge = FoldEdge(reader, shape?.Key.Text);
         reader.RefuseTheRest();
         if (shape is null)
             return [];
-        PieceKeys keys = new(entry.Key, path, reader.Map, shape);
-        PieceWish wish = new("", "", reader.Find("line") is null ? null : pattern.Meaning, pattern.Cut);
-        return [.. Drawn(shape, path + "." + shape.Key.Text, wish).Select(drawn => new DraftedPiece(With(pattern, drawn.Size, drawn.Piece), cloth, keys, drawn.Piece.DrawnAt))];
+        OutlineMeaning? line = reader.Find("line") is null ? null : cuts[0].Pattern.Meaning;
+        return
+        [
+            .. from cut in cuts
+               let keys = new PieceKeys(entry.Key, path, reader.Map, shape) { Cloth = cut }
+               let pattern = cut.Pattern with { FoldEdge = foldEdge(cut.Pattern) }
+               from drawn in Drawn(shape, path + "." + shape.Key.Text, new PieceWish("", "", line, cut.Pattern.Cut))
+               select new DraftedPiece(With(pattern, drawn.Size, drawn.Piece), cut.Cloth, keys, drawn.Piece.DrawnAt),
+        ];
     }
 
     private MapEntry? Shape(MapReader reader, TextNode name)
@@ -76,25 +80,30 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
         return shapes.Length == 1 ? shapes[0] : null;
     }
 
-    /// <summary>Everything but the shape.</summary>
-    private PieceDraft Pattern(MapReader reader, string name, string? shape)
+    /// <summary>The fold edge by its letters: as named, or the lower edge of a half that is a rectangle.</summary>
+    private static Func<PieceDraft, string> FoldEdge(MapReader reader, string? shape)
+    {
+        string named = reader.Read("fold", ReadFold, "");
+        return draft => named.Length == 0 && shape == "rectangle" && draft.Cut.Kind == CutKind.OnFold ? "A-B" : named;
+    }
+
+    /// <summary>Everything but the shape and the fold edge.</summary>
+    private PieceDraft Pattern(MapReader reader, string name)
     {
         AllowanceEnds ends = reader.ReadWord("ends", EndsWords, AllowanceEnds.Mitred);
-        CutQuantity cut = reader.Read("cut", CutText.Read, new CutQuantity(1, CutKind.Copies));
-        bool isHalfRectangle = shape == "rectangle" && cut.Kind == CutKind.OnFold;
         return new PieceDraft
         {
             Name = name,
             Size = "",
             Outline = [],
             Meaning = reader.ReadWord("line", LineWords, OutlineMeaning.SeamLine),
-            Cut = cut,
+            Cut = reader.Read("cut", CutText.Read, new CutQuantity(1, CutKind.Copies)),
             Seam = reader.Read("seam", context.ZeroOrMore, defaultSeam),
             Edges = Edges(reader, ends),
             PointLimitRatio = reader.Read("point_limit", RatioText.PointLimit, DefaultPointLimit),
             Grainline = null,
             FoldLine = null,
-            FoldEdge = reader.Read("fold", ReadFold, isHalfRectangle ? "A-B" : ""),
+            FoldEdge = "",
             Notches = [],
             Lines = [],
             Marks = [],
@@ -119,7 +128,8 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
         Marks = drawn.Marks,
     };
 
-    private ImmutableArray<EdgeAllowance> Edges(MapReader reader, AllowanceEnds pieceEnds)
+    /// <summary>The key edges of a map; none without it.</summary>
+    internal ImmutableArray<EdgeAllowance> Edges(MapReader reader, AllowanceEnds pieceEnds)
     {
         if (reader.Find("edges") is not MapEntry entry || entry.Value is BrokenNode)
             return [];
@@ -154,7 +164,7 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
         return match.Success ? new(match.Groups[1].Value + "-" + match.Groups[2].Value, null) : new(null, JobFaults.EdgeForm(text));
     }
 
-    private static Reading<Angle?> ReadTilt(string text)
+    internal static Reading<Angle?> ReadTilt(string text)
     {
         Reading<Angle> angle = RatioText.Degrees(text);
         return new(angle.Value, angle.Fault);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Nestmark.Yardage.Saving;
 
 namespace Nestmark.Yardage;
 
@@ -9,6 +10,9 @@ namespace Nestmark.Yardage;
 /// <param name="Notes">What the user should know: mended pieces, left-out wishes.</param>
 public sealed record Plan(Job Job, Effort Effort, ImmutableArray<ClothPlan> Cloths, ImmutableArray<Problem> Notes)
 {
+    /// <summary>What would need less cloth; <c>null</c> when it was not asked for.</summary>
+    public SavingReport? Savings { get; init; }
+
     /// <summary>Whether every piece has its place.</summary>
     public bool IsComplete => Cloths.All(cloth => cloth.Marker.Unplaced.IsEmpty);
 }

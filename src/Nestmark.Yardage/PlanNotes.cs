@@ -17,12 +17,13 @@ internal static class PlanNotes
             yield return new Problem(Severity.Note, where, $"No piece is cut from {work.Cloth.Name}.", "");
         }
         foreach (LayNote note in LayNotes.For(work.Cloth, option.Demands))
-            yield return new Problem(Severity.Note, PlaceOf(job, note.Piece), note.What, note.Hint);
+            yield return new Problem(Severity.Note, PlaceOf(job, work, note.Piece), note.What, note.Hint);
     }
 
     /// <summary>The pieces that cannot lie on their cloth, in the way it is first thought to be spread.</summary>
     public static IEnumerable<Problem> Refusals(Job job, ClothWork work) => work.Options[0].Impossible
-        .Select(unplaced => new Problem(Severity.Error, PlaceOf(job, unplaced.Piece), unplaced.Reason, ""));
+        .Select(unplaced => new Problem(Severity.Error, PlaceOf(job, work, unplaced.Piece), unplaced.Reason, ""));
 
-    private static Place PlaceOf(Job job, string piece) => job.Pieces.First(candidate => candidate.Piece.Name == piece).Where;
+    private static Place PlaceOf(Job job, ClothWork work, string piece) =>
+        job.Pieces.First(candidate => candidate.Piece.Name == piece && candidate.Cloth == work.Cloth.Name).Where;
 }

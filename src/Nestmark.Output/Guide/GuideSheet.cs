@@ -5,6 +5,7 @@ using Nestmark.Output.Lays;
 using Nestmark.Output.Pdf;
 using Nestmark.Output.Words;
 using Nestmark.Yardage;
+using Nestmark.Yardage.Saving;
 
 namespace Nestmark.Output.Guide;
 
@@ -16,6 +17,7 @@ internal sealed class GuideSheet
     private const int MostLettersOnPage = 4000;
     private const string NotPlacedHeading = "Not placed";
     private const string NotesHeading = "Notes";
+    private const string SavingsHeading = "Ways to save";
     private const double PointMillimeters = 25.4 / 72;
 
     // A lay drawn lower than this cannot be read; the table and the cut list then go to pages of their own.
@@ -45,7 +47,7 @@ internal sealed class GuideSheet
 
     // More letters than a page holds beside a lay need not be tried in every arrangement.
     private static bool HasRoomForNotes(Plan plan, ClothPlan cloth) =>
-        GuideWords.NotPlaced(cloth).Concat(GuideWords.Notes(plan, cloth)).Sum(sentence => sentence.Length) <= MostLettersOnPage;
+        GuideWords.NotPlaced(cloth).Concat(GuideWords.Notes(plan, cloth)).Concat(SavingWords.Of(plan, cloth)).Sum(sentence => sentence.Length) <= MostLettersOnPage;
 
     private sealed record Arrangement(GuideLayout Layout, double Size, bool TableOnPage, bool NotesOnPage, double Scale, double LayHeight);
 
@@ -122,6 +124,7 @@ internal sealed class GuideSheet
         FlowingText text = new(width, SizesInPoints[0] * PointMillimeters);
         text.Add(NotPlacedHeading, GuideWords.NotPlaced(_cloth));
         text.Add(NotesHeading, GuideWords.Notes(_plan, _cloth));
+        text.Add(SavingsHeading, SavingWords.Of(_plan, _cloth));
         while (!text.IsEmpty)
         {
             Drawing page = new();
@@ -210,6 +213,7 @@ internal sealed class GuideSheet
         TextColumn right = new(page, topLeft.XMillimeters + half + 2 * Between, topLeft.YMillimeters, half);
         WriteList(right, NotPlacedHeading, Shortened(GuideWords.NotPlaced(_cloth), arrangement), size);
         WriteList(right, NotesHeading, Shortened(GuideWords.Notes(_plan, _cloth), arrangement), size);
+        WriteList(right, SavingsHeading, Shortened(SavingWords.Of(_plan, _cloth), arrangement), size);
         WriteList(right, "Before you cut", Cautions.ForCutting, size);
         if (LetterNote.For(_plan) is { Length: > 0 } note)
             right.Write(note, size);

@@ -38,6 +38,7 @@ internal static class GuideWords
         if (purchase.Cost is decimal cost)
             yield return string.Create(CultureInfo.InvariantCulture, $"Cost: {cost:0.00} {purchase.Currency}").TrimEnd() + ".";
         yield return string.Create(CultureInfo.InvariantCulture, $"The pieces take {cloth.Marker.EfficiencyRatio * 100:0.0} % of the lay.");
+        yield return string.Create(CultureInfo.InvariantCulture, $"Of the cloth bought, {Utilization.OfRatio(cloth) * 100:0.0} % goes into the pieces.");
     }
 
     /// <summary>What other forms of lay would need, where the form was to be chosen.</summary>
@@ -90,6 +91,7 @@ internal static class GuideWords
 
     private static string ClothOf(Job job, string item) =>
         job.Cloths.FirstOrDefault(cloth => IsWithin(item, "cloths." + cloth.Name))?.Name
+        ?? job.Pieces.FirstOrDefault(piece => IsWithin(item, piece.Where.Item))?.Cloth
         ?? job.Pieces.FirstOrDefault(piece => IsWithin(item, "pieces." + piece.Piece.Name))?.Cloth
         ?? job.Cloths[0].Name;
 

@@ -32,6 +32,29 @@ public sealed class LayCommandTests
     }
 
     [Fact]
+    public void Advice_is_given_when_it_is_asked_for()
+    {
+        CliRun run = new() { Job = CliRun.JobOf(TestCloths.Open, TestPieces.Rectangle("panel", 500, 900, "2")) };
+        run.Run("lay job.yaml --steps 20");
+        Assert.Null(run.Plan!.Savings);
+        Assert.DoesNotContain("to save", run.Out, StringComparison.Ordinal);
+        Assert.Equal(0, run.Run("lay job.yaml --steps 20 --advise --threads 2"));
+        Assert.Equal((Advising.Asked, 20), (run.Options!.Advising, run.Plan!.Effort.Steps));
+        Assert.Contains("to save: Nothing that was tried needs less cloth to buy (shell: cloth 150 cm wide; shell: cloth 160 cm wide).", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_plan_of_several_cloths_ends_its_list_with_the_sum()
+    {
+        Cloth priced = TestCloths.Open with { Buying = new BuyingRule(Length.FromCentimeters(10), new ClothPrice(20m, Length.FromMeters(1), "EUR")) };
+        Job job = CliRun.JobOf(priced, TestPieces.Rectangle("panel", 500, 900, "1"));
+        job = job with { Cloths = [priced, priced with { Name = "lining" }], Pieces = [.. job.Pieces, job.Pieces[0] with { Cloth = "lining" }] };
+        CliRun run = new() { Job = job };
+        run.Run("lay job.yaml --steps 1 --quiet");
+        Assert.EndsWith("shopping list: 20.00 EUR in all\n", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_job_with_errors_is_not_planned()
     {
         CliRun run = new() { Problems = [Fault] };

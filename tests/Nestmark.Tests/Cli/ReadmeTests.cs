@@ -27,13 +27,16 @@ public sealed class ReadmeTests
         }
     }
 
-    [Fact]
-    public void Every_option_of_lay_stands_in_its_table_and_no_other()
+    [Theory]
+    [InlineData("lay")]
+    [InlineData("chart")]
+    public void Every_option_of_a_command_stands_in_its_table_and_no_other(string command)
     {
         CliRun run = new();
-        run.Run("lay --help");
+        run.Run(command + " --help");
         string[] offered = [.. Options(run.Out).Where(option => option != "--help")];
-        Assert.Equal(offered, Options(string.Join('\n', Readme.Split('\n').Where(line => line.StartsWith("| `--", StringComparison.Ordinal)))));
+        IEnumerable<string> table = Readme.Split($"| option of `{command}` |")[1].Split('\n').TakeWhile(line => line.Length > 0);
+        Assert.Equal(offered, Options(string.Join('\n', table.Where(line => line.StartsWith("| `--", StringComparison.Ordinal)))));
     }
 
     [Fact]

@@ -17,6 +17,10 @@ public sealed class JobSchemaTests
     [InlineData("harbour-smock/job.yaml")]
     [InlineData("harbour-smock/job-open.yaml")]
     [InlineData("small-apron/job.yaml")]
+    [InlineData("several-cloths/job.yaml")]
+    [InlineData("several-cloths/too-wide.yaml")]
+    [InlineData("chart/tunic.yaml")]
+    [InlineData("chart/shirt.yaml")]
     public void Demo_jobs_are_valid(string name)
     {
         string path = Fixtures.PathOf(name);
@@ -31,6 +35,9 @@ public sealed class JobSchemaTests
     [InlineData("pieces: { a: { circle: 1 ½ ft, cut: 1 on the fold, fold: A-B } }")]
     [InlineData("pieces: { a: { polygon: [[0, -1], [3 cm, 0], [2, 2 1/2]], cut: 2 pairs, point_limit: 3, line: cut } }")]
     [InlineData("cloths: { b: { width: 1 1/2 yd, nap: by size, shrinkage: 0 %, tilt: 2.5 deg, buy: { price: 9 EUR per 50 cm } } }")]
+    [InlineData("pieces: { a: { circle: 20 cm, cloths: { c: 2 } } }")]
+    [InlineData("pieces: { a: { circle: 20 cm, cut: 2, cloths: { c: { seam: 0, edges: { A-B: 1 }, ends: squared, grain: any, tilt: 1 deg } } } }")]
+    [InlineData("pieces: { a: { circle: 20 cm, line: cut, cloths: { c: { cut: 2, grain: any } } } }")]
     [InlineData("seam: 0")]
     [InlineData("drawings: { a.svg: { scale: 90 dpi, test_square: { side: 2 in, id: square } } }")]
     [InlineData("drawings: { a.PDF: { scale: 104 %, test_square: 5 cm, tiles: { pages: [[1, 2], [3, 0]], trim: 10 mm }, select: { layer: '{size}', color: { S: red } } } }")]
@@ -75,6 +82,12 @@ public sealed class JobSchemaTests
     [InlineData("pieces: { a: { rectangle: 9 x 9, cut: 2, edges: { left: 4 } } }")]
     [InlineData("pieces: { a: { rectangle: 9 x 9, cut: 2, edges: { A-B: { ends: mitred } } } }")]
     [InlineData("pieces: { a: { rectangle: 9 x 9, cut: 2, edges: { A-B: { width: 4, depth: 2 } } } }")]
+    [InlineData("pieces: { a: { circle: 20, cut: 2, cloth: c, cloths: { c: 2 } } }")]
+    [InlineData("pieces: { a: { circle: 20, cut: 2, cloths: {} } }")]
+    [InlineData("pieces: { a: { circle: 20, cloths: { c: {} } } }")]
+    [InlineData("pieces: { a: { circle: 20, cloths: { c: 0 } } }")]
+    [InlineData("pieces: { a: { circle: 20, cut: 2, cloths: { c: { line: cut } } } }")]
+    [InlineData("pieces: { a: { circle: 20, cut: 2, line: cut, cloths: { c: { seam: 1 } } } }")]
     [InlineData("cloths: { b: {} }")]
     [InlineData("cloths: {}")]
     [InlineData("cloths: { b: { width: 0 } }")]

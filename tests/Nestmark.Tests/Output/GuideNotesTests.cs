@@ -30,10 +30,10 @@ public sealed class GuideNotesTests
             Notes = [Note("pieces.bias band", "Of the band.", ""), Note("cloths.lining", "Of the lining.", ""), Note("cloths.shell.width", "Of the shell.", ""), Note("", "Of the job.", "")],
         };
         IReadOnlyList<PrintedPage> pages = Read(plan);
-        Assert.Equal(2, pages.Count);
-        Assert.All((string[])["Of the shell.", "Of the job."], words => Assert.Contains(words, pages[0].Text, StringComparison.Ordinal));
-        Assert.All((string[])["Of the band.", "Of the lining."], words => Assert.Contains(words, pages[1].Text, StringComparison.Ordinal));
-        Assert.DoesNotContain("Of the band.", pages[0].Text, StringComparison.Ordinal);
+        Assert.Equal(3, pages.Count);
+        Assert.All((string[])["Of the shell.", "Of the job."], words => Assert.Contains(words, pages[1].Text, StringComparison.Ordinal));
+        Assert.All((string[])["Of the band.", "Of the lining."], words => Assert.Contains(words, pages[2].Text, StringComparison.Ordinal));
+        Assert.DoesNotContain("Of the band.", pages[1].Text, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -18,7 +18,18 @@ public sealed class GuidePdfTests
     }
 
     [Fact]
-    public void Each_cloth_has_one_page() => Assert.Equal(2, PrintedPage.Read(GuidePdf.Write(PlanBuilder.TwoCloths())).Count);
+    public void Each_cloth_has_one_page_and_several_have_a_shopping_list_before_them()
+    {
+        IReadOnlyList<PrintedPage> pages = PrintedPage.Read(GuidePdf.Write(PlanBuilder.TwoCloths()));
+        Assert.Equal(3, pages.Count);
+        Assert.Single(PrintedPage.Read(GuidePdf.Write(PlanBuilder.Folded())));
+        foreach (ClothPlan cloth in PlanBuilder.TwoCloths().Cloths)
+        {
+            Assert.Contains(cloth.Cloth.Name, pages[0].Text, StringComparison.Ordinal);
+            Assert.Contains(cloth.Purchase.Text, pages[0].Text, StringComparison.Ordinal);
+        }
+        Assert.Contains("EUR in all", pages[0].Text, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void Twenty_five_placements_fit_one_page_in_6_points_or_more()
