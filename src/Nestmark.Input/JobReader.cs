@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
+using Nestmark.Input.Drafting;
+using Nestmark.Input.Seams;
 using Nestmark.Input.Yaml;
 using Nestmark.Pieces;
 using Nestmark.Yardage;
+using Nestmark.Yardage.Seams;
 
 namespace Nestmark.Input;
 
@@ -20,9 +23,11 @@ public static class JobReader
         Job? job = null;
         if (Draft(path, files, problems, filesRead) is JobDraft draft)
         {
-            ImmutableArray<JobPiece> pieces = [.. draft.Pieces.Select(Made).OfType<JobPiece>()];
+            ImmutableArray<JobPiece> pieces = new PieceLineUp(draft, Made).All();
+            ImmutableArray<JobSeam> seams = SeamFinding.Found(draft, pieces);
+            pieces = SeamZones.Drawn(draft, pieces, seams);
             if (!problems.HasErrors)
-                job = new Job(draft.Title, Path.GetFileName(path), draft.Context.System, pieces, draft.Cloths, draft.Sizes);
+                job = new Job(draft.Title, Path.GetFileName(path), draft.Context.System, pieces, draft.Cloths, draft.Sizes) { Seams = seams };
 
             JobPiece? Made(DraftedPiece piece) => Make(piece, draft);
         }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Nestmark.Geometry;
+using Nestmark.Input.Drafting;
 using Nestmark.Input.Outlines;
 using Nestmark.Input.Quantities;
 using Nestmark.Input.Yaml;
@@ -15,7 +16,7 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
 {
     private const double DefaultPointLimit = 2.5;
     private const string SizePart = "{size}";
-    private static readonly string[] ShapeKeys = ["outline", "rectangle", "polygon", "circle"];
+    private static readonly string[] ShapeKeys = ["outline", "rectangle", "polygon", "circle", .. RecipeReader.Keys];
 
     private static readonly (string, AllowanceEnds)[] EndsWords =
         [("mitred", AllowanceEnds.Mitred), ("squared", AllowanceEnds.Squared), ("reflected", AllowanceEnds.Reflected)];
@@ -54,7 +55,8 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
         if (context.AsMap(entry.Value, path) is not MapReader reader)
             return [];
         MapEntry? shape = Shape(reader, entry.Key);
-        if (reader.Find("cut") is null)
+        bool isDrafted = shape is not null && RecipeReader.Keys.Contains(shape.Key.Text);
+        if (reader.Find("cut") is null && !isDrafted)
             context.Error(entry.Key, path, JobFaults.MissingKey("cut", "cut: 2, cut: 1 pair or cut: 1 on fold"));
         PieceDraft pattern = Pattern(reader, entry.Key.Text, shape?.Key.Text);
         string cloth = reader.FindText("cloth")?.Text ?? "";
@@ -62,8 +64,19 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
         if (shape is null)
             return [];
         PieceKeys keys = new(entry.Key, path, reader.Map, shape);
+        if (isDrafted)
+            return Drafted(pattern, cloth, keys, path + "." + shape.Key.Text);
         PieceWish wish = new("", "", reader.Find("line") is null ? null : pattern.Meaning, pattern.Cut);
         return [.. Drawn(shape, path + "." + shape.Key.Text, wish).Select(drawn => new DraftedPiece(With(pattern, drawn.Size, drawn.Piece), cloth, keys, drawn.Piece.DrawnAt))];
+    }
+
+    /// <summary>A piece that is drafted later, once the pieces that it is measured along are made.</summary>
+    private IEnumerable<DraftedPiece> Drafted(PieceDraft pattern, string cloth, PieceKeys keys, string item)
+    {
+        bool saysCut = keys.Map.Entries.Any(entry => entry.Key.Text == "cut");
+        return RecipeReader.Read(keys.Shape, item, saysCut ? pattern.Cut : null, context) is Recipe recipe
+            ? [new DraftedPiece(pattern, cloth, keys, "") { Recipe = recipe }]
+            : [];
     }
 
     private MapEntry? Shape(MapReader reader, TextNode name)

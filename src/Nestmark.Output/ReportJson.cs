@@ -41,6 +41,7 @@ public static class ReportJson
         foreach (ClothPlan cloth in plan.Cloths)
             WriteCloth(json, cloth);
         json.WriteEndArray();
+        ReportSeams.Write(json, plan.Job);
         json.WriteBoolean("complete", plan.IsComplete);
         if (plan.Effort.Steps is long steps)
             json.WriteNumber("steps", steps);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Nestmark.Cloths;
+using Nestmark.Yardage.Seams;
 
 namespace Nestmark.Yardage;
 
@@ -12,4 +13,8 @@ namespace Nestmark.Yardage;
 /// <param name="Sizes">In the order of the file; a job without sizes has one entry with an empty size and one garment.</param>
 public sealed record Job(
     string Title, string Source, MeasureSystem System,
-    ImmutableArray<JobPiece> Pieces, ImmutableArray<Cloth> Cloths, ImmutableArray<SizeCount> Sizes);
+    ImmutableArray<JobPiece> Pieces, ImmutableArray<Cloth> Cloths, ImmutableArray<SizeCount> Sizes)
+{
+    /// <summary>Seams that must meet, in the order of the file; their edges are there.</summary>
+    public ImmutableArray<JobSeam> Seams { get; init; } = [];
+}
