@@ -4,7 +4,6 @@ using Nestmark.Pieces.Drafting;
 using Nestmark.Pieces.Seams;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Buffer;
-using Geometry = NetTopologySuite.Geometries.Geometry;
 
 namespace Nestmark.Tests.Pieces.Drafting;
 
@@ -17,9 +16,9 @@ public sealed class FacingDraftTests
         Piece front = Front();
         EdgeRun neck = EdgeRun.Find(front, ["B", "C"])!;
         Piece facing = CircleSkirtTests.Made(FacingDraft.Draft(neck, Nestmark.Geometry.Length.FromMillimeters(60), null, length => length.ToString()).Shape!);
-        Geometry line = new GeometryFactory().CreateLineString([.. neck.Points.Select(point => new Coordinate(point.X, point.Y))]);
-        Geometry band = BufferOp.Buffer(line, 60_000, new BufferParameters(64));
-        Geometry expected = Judge.ToNts(front.SeamLine).Intersection(band);
+        var line = new GeometryFactory().CreateLineString([.. neck.Points.Select(point => new Coordinate(point.X, point.Y))]);
+        var band = BufferOp.Buffer(line, 60_000, new BufferParameters(64));
+        var expected = Judge.ToNts(front.SeamLine).Intersection(band);
         Assert.Equal(expected.Area / 1e6, Judge.ToNts(facing.SeamLine).Area / 1e6, 20.0);
         Assert.NotNull(facing.FoldEdge);
         Assert.Equal(front.Cut, facing.Cut);
