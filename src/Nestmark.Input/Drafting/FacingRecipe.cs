@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Nestmark.Geometry;
-using Nestmark.Input.Seams;
 using Nestmark.Input.Yaml;
 using Nestmark.Pieces;
 using Nestmark.Pieces.Drafting;

@@ -33,7 +33,7 @@ internal sealed class PieceLineUp(JobDraft draft, Func<DraftedPiece, JobPiece?> 
         return made;
     }
 
-    private IEnumerable<JobPiece?> Drafted(DraftedPiece piece, Recipe recipe)
+    private ImmutableArray<JobPiece?> Drafted(DraftedPiece piece, Recipe recipe)
     {
         if (SourceFault(piece, recipe) is { } fault)
         {
@@ -45,7 +45,8 @@ internal sealed class PieceLineUp(JobDraft draft, Func<DraftedPiece, JobPiece?> 
             return [];
         ImmutableArray<JobPiece> sources = [.. recipe.Pieces.Distinct().SelectMany(name => Of(name))];
         bool bySize = sources.Any(source => source.Piece.Size.Length > 0) || recipe.Measures.Any(measure => measure.IsBySize);
-        return bySize ? draft.Sizes.Select(size => InSize(piece, recipe, cloth, size.Size, sources)).ToArray() : [InSize(piece, recipe, cloth, "", sources)];
+        string[] sizes = bySize ? [.. draft.Sizes.Select(size => size.Size)] : [""];
+        return [.. sizes.Select(size => InSize(piece, recipe, cloth, size, sources))];
     }
 
     /// <summary>What is wrong with the pieces that a recipe is measured along, or <c>null</c>. They are made on the way.</summary>

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Nestmark.Geometry;
-using Nestmark.Input.Quantities;
 using Nestmark.Pieces.Seams;
 
 namespace Nestmark.Input.Seams;

@@ -9,10 +9,13 @@ public static class BiasDraft
 {
     private const int MostStrips = 500;
 
-    /// <summary>Single strips at 45 degrees, all alike, with ends on the straight grain, to be joined end to end.</summary>
+    /// <summary>Single strips at 45 degrees, all alike, to be joined end to end: with ends on the straight grain on open cloth, with square ends on folded cloth.</summary>
+    /// <remarks>Of folded cloth half of the strips come out turned over, and slanted ends of those would slant the wrong way.</remarks>
     public static DraftingResult Strips(BiasMeasures measures, DraftingCloth cloth)
     {
-        double longest = BiasYield.LongestStripMillimeters(cloth.Depth, measures.Seam);
+        double longest = cloth.IsFolded
+            ? BiasYield.LongestSquareStripMillimeters(cloth.Depth, measures.Width, measures.Seam)
+            : BiasYield.LongestStripMillimeters(cloth.Depth, measures.Seam);
         double total = measures.Total.TotalMillimeters;
         int needed = longest <= measures.Width.TotalMillimeters ? int.MaxValue : (int)Math.Min(int.MaxValue - 1, Math.Ceiling(total / longest - 1e-9));
         int count = cloth.IsFolded && needed % 2 == 1 && needed < int.MaxValue ? needed + 1 : needed;
@@ -20,7 +23,8 @@ public static class BiasDraft
             return DraftingResult.Refused("The cloth is too narrow for bias strips across it, or they would be more than 500.", "Take wider cloth, or cut them from: square.");
         double length = total / count;
         double width = measures.Width.TotalMillimeters;
-        ImmutableArray<OutlineVertex> outline = [EdgeRoles.Corner(width, 0), EdgeRoles.Corner(length + width, 0), EdgeRoles.Corner(length, width), EdgeRoles.Corner(0, width)];
+        double slant = cloth.IsFolded ? 0 : width;
+        ImmutableArray<OutlineVertex> outline = [EdgeRoles.Corner(slant, 0), EdgeRoles.Corner(length + slant, 0), EdgeRoles.Corner(length, width), EdgeRoles.Corner(0, width)];
         string joins = count == 1 ? "no join" : count == 2 ? "1 join" : (count - 1).ToString(CultureInfo.InvariantCulture) + " joins";
         return DraftingResult.Of(new DraftedShape
         {
@@ -28,7 +32,7 @@ public static class BiasDraft
             Cut = new CutQuantity(count, CutKind.Copies),
             Grain = GrainRule.Bias,
             Edges = EdgeRoles.Of(outline, [(outline[0].Point, Length.Zero), (outline[2].Point, Length.Zero)]),
-            Said = $"{count.ToString(CultureInfo.InvariantCulture)} bias {(count == 1 ? "strip" : "strips")} of {cloth.Say(Length.FromMillimeters(length))} x {cloth.Say(measures.Width)}, {joins}, {cloth.Say(measures.Total)} when joined.",
+            Said = $"{count.ToString(CultureInfo.InvariantCulture)} bias {(count == 1 ? "strip" : "strips")} of {cloth.Say(Length.FromMillimeters(length))} x {cloth.Say(measures.Width)}, {joins}{(cloth.IsFolded ? " straight across" : "")}, {cloth.Say(measures.Total)} when joined.",
         });
     }
 

@@ -44,6 +44,10 @@ public static class BiasYield
         double OneWay(double side, double other) => Math.Floor(side / (SqrtTwo * width.TotalMillimeters) + 1e-9) * other * SqrtTwo;
     }
 
+    /// <summary>Longest strip with square ends at 45 degrees across a lay, between seam lines: depth √2 - width - 2 seams (geometry).</summary>
+    public static double LongestSquareStripMillimeters(Length depth, Length width, Length seam) =>
+        Math.Max(0, depth.TotalMillimeters * SqrtTwo - width.TotalMillimeters - 2 * seam.TotalMillimeters);
+
     /// <summary>Longest strip at 45 degrees across a lay, between seam lines: (depth - 2 seams) √2.</summary>
     public static double LongestStripMillimeters(Length depth, Length seam) => Math.Max(0, (depth - seam * 2).TotalMillimeters * SqrtTwo);
 }

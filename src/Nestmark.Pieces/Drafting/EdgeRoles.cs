@@ -8,11 +8,19 @@ namespace Nestmark.Pieces.Drafting;
 internal static class EdgeRoles
 {
     /// <summary>The allowances by letter. Edges that start elsewhere take the piece's own allowance.</summary>
-    public static ImmutableArray<EdgeAllowance> Of(ImmutableArray<OutlineVertex> outline, IReadOnlyCollection<(Point Start, Length Width)> roles) =>
-        SeamOutline.Of(outline) is not { } seam ? [] : [.. from edge in seam.Edges
-                                                           from role in roles
-                                                           where (edge.Points[0] - role.Start).NormMicrometers < 10
-                                                           select new EdgeAllowance(edge.From, edge.To, role.Width, AllowanceEnds.Mitred)];
+    public static ImmutableArray<EdgeAllowance> Of(ImmutableArray<OutlineVertex> outline, ImmutableArray<(Point Start, Length Width)> roles)
+    {
+        List<EdgeAllowance> allowances = [];
+        foreach (OutlineEdge edge in SeamOutline.Of(outline)?.Edges ?? [])
+        {
+            foreach ((Point start, Length width) in roles)
+            {
+                if ((edge.Points[0] - start).NormMicrometers < 10)
+                    allowances.Add(new EdgeAllowance(edge.From, edge.To, width, AllowanceEnds.Mitred));
+            }
+        }
+        return [.. allowances];
+    }
 
     /// <summary>Extent of the cutting line across the grain, or <c>null</c> when no piece comes out of it.</summary>
     public static Length? DepthOf(DraftedShape shape, Length seam)

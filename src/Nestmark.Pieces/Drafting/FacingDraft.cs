@@ -77,10 +77,14 @@ public static class FacingDraft
         if (Making.SeamOutline.Of(outline) is not { } seam)
             return [];
         EdgeRun[] edges = [.. piece.Edges.Where(edge => edge.Kind == EdgeKind.Cut).Select(edge => EdgeRun.Find(piece, [edge.From, edge.To])).OfType<EdgeRun>()];
-        return [.. from own in seam.Edges
-                   let shared = edges.FirstOrDefault(edge => own.Points.All(point => Distance(edge, point) <= SameMicrometers))
-                   where shared is not null
-                   select new EdgeAllowance(own.From, own.To, shared.Edges[0].Allowance, AllowanceEnds.Mitred)];
+        List<EdgeAllowance> allowances = [];
+        foreach (Making.OutlineEdge own in seam.Edges)
+        {
+            EdgeRun? shared = Array.Find(edges, edge => own.Points.All(point => Distance(edge, point) <= SameMicrometers));
+            if (shared is not null)
+                allowances.Add(new EdgeAllowance(own.From, own.To, shared.Edges[0].Allowance, AllowanceEnds.Mitred));
+        }
+        return [.. allowances];
     }
 
     private static double Distance(EdgeRun edge, Point place) => new Making.OutlineEdge("", "", edge.Points).DistanceMicrometers(Making.Vector.Of(place));

@@ -29,13 +29,11 @@ internal static class NotchPairing
 
         void Take(bool named)
         {
-            var candidates = from one in firstLeft
-                             from other in secondLeft
-                             let apart = Math.Abs(Finished(SeamSide.First, one) - Finished(SeamSide.Second, other))
-                             where named ? one.Name.Length > 0 && one.Name == other.Name : apart <= FarthestMillimeters
-                             orderby apart, one.AlongMillimeters, other.AlongMillimeters
-                             select new NotchMeeting(one, other, apart);
-            foreach (NotchMeeting candidate in candidates.ToArray())
+            NotchMeeting[] candidates = [.. firstLeft
+                .SelectMany(one => secondLeft.Select(other => new NotchMeeting(one, other, Math.Abs(Finished(SeamSide.First, one) - Finished(SeamSide.Second, other)))))
+                .Where(pair => named ? pair.First.Name.Length > 0 && pair.First.Name == pair.Second.Name : pair.ApartMillimeters <= FarthestMillimeters)
+                .OrderBy(pair => pair.ApartMillimeters).ThenBy(pair => pair.First.AlongMillimeters).ThenBy(pair => pair.Second.AlongMillimeters)];
+            foreach (NotchMeeting candidate in candidates)
             {
                 if (!firstLeft.Contains(candidate.First) || !secondLeft.Contains(candidate.Second))
                     continue;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Nestmark.Geometry;
 using Nestmark.Pieces.Seams;
@@ -49,17 +50,33 @@ public static class SeamWords
     {
         SeamWalk walk = report.Walk;
         bool firstLonger = walk.Difference > Length.Zero;
-        (string longer, string shorter) = firstLonger ? (walk.First, walk.Second) : (walk.Second, walk.First);
         string amount = Small(walk.Difference, system);
         if (walk.SeemsHalved)
-            return $"One side is half a piece on the fold; write 2 x before its edges if both halves are sewn here.";
-        string cut = $"Lengthen {shorter} by {amount}, or shorten {longer} by as much";
+            return "One side is half a piece on the fold; write 2 x before its edges if both halves are sewn here.";
+        string cut = Cut(report, amount);
         return report.Seam.Seam.TakeUp is not { } takeUp
             ? $"{cut}, or ease it in (ease: {amount}{(firstLonger ? "" : ", on: second")})."
             : firstLonger == (takeUp.Side == SeamSide.First)
                 ? $"{cut}, or take {amount} more up."
                 : $"{cut}, or take {amount} less up.";
     }
+
+    /// <summary>Which side to lengthen or shorten: "Lengthen back.B-C by 6 mm, or shorten front.B-C by as much". Plain lengths are cut to fit.</summary>
+    private static string Cut(SeamReport report, string amount)
+    {
+        Seam seam = report.Seam.Seam;
+        bool firstLonger = report.Walk.Difference > Length.Zero;
+        (ImmutableArray<SeamTerm> longer, ImmutableArray<SeamTerm> shorter) = firstLonger ? (seam.First, seam.Second) : (seam.Second, seam.First);
+        string lengthen = $"engthen {Name(shorter)} by {amount}{InAll(shorter)}";
+        string shorten = $"horten {Name(longer)} by {amount}{InAll(longer)}";
+        return IsPlain(longer) ? "L" + lengthen : IsPlain(shorter) ? "S" + shorten : $"L{lengthen}, or s{shorten}";
+    }
+
+    private static string Name(ImmutableArray<SeamTerm> side) => string.Join(" + ", side.Select(term => term.Text));
+
+    private static string InAll(ImmutableArray<SeamTerm> side) => side.Length > 1 || side[0].Times > 1 ? " in all" : "";
+
+    private static bool IsPlain(ImmutableArray<SeamTerm> side) => side.All(term => !term.IsRun);
 
     /// <summary>A length along a seam: to the tenth of a millimeter, or the sixteenth of an inch.</summary>
     public static string Exact(Length length, MeasureSystem system) => system == MeasureSystem.Imperial

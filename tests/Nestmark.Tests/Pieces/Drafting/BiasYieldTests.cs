@@ -67,6 +67,18 @@ public sealed class BiasYieldTests
     }
 
     [Fact]
+    public void Strips_of_folded_cloth_are_even_in_number_and_their_own_mirror_image()
+    {
+        DraftingCloth cloth = new(Length.FromCentimeters(138), 2, length => length.ToString());
+        DraftedShape shape = BiasDraft.Strips(new BiasMeasures(Length.FromMeters(4), Length.FromCentimeters(4), Length.FromMillimeters(6)), cloth).Shape!;
+        // 69 √2 - 4 - 1.2 = 92.4 cm a strip, so 4 m take 5, and 6 from two layers.
+        Assert.Equal(new CutQuantity(6, CutKind.Copies), shape.Cut);
+        Piece strip = CircleSkirtTests.Made(shape, 6);
+        Assert.True(strip.SeamLine.Outer.Select(point => point with { Y = strip.SeamLine.Bounds.MaxY + strip.SeamLine.Bounds.MinY - point.Y }).ToHashSet().SetEquals(strip.SeamLine.Outer));
+        Assert.True(Turn.By(Angle.FromDegrees(45)).Apply(strip.CuttingLine).Bounds.Height <= 690_000);
+    }
+
+    [Fact]
     public void A_leftover_that_is_too_small_says_how_much_is_missing()
     {
         DraftingCloth cloth = new(Length.FromCentimeters(138), 1, length => length.TotalCentimeters.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture) + " cm");

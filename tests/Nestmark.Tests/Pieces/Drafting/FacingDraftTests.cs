@@ -15,7 +15,7 @@ public sealed class FacingDraftTests
     {
         Piece front = Front();
         EdgeRun neck = EdgeRun.Find(front, ["B", "C"])!;
-        Piece facing = CircleSkirtTests.Made(FacingDraft.Draft(neck, Nestmark.Geometry.Length.FromMillimeters(60), null, length => length.ToString()).Shape!);
+        Piece facing = CircleSkirtTests.Made(FacingDraft.Draft(neck, Length.FromMillimeters(60), null, length => length.ToString()).Shape!);
         var line = new GeometryFactory().CreateLineString([.. neck.Points.Select(point => new Coordinate(point.X, point.Y))]);
         var band = BufferOp.Buffer(line, 60_000, new BufferParameters(64));
         var expected = Judge.ToNts(front.SeamLine).Intersection(band);
@@ -29,8 +29,8 @@ public sealed class FacingDraftTests
     {
         Piece front = Front();
         EdgeRun neck = EdgeRun.Find(front, ["B", "C"])!;
-        Piece facing = CircleSkirtTests.Made(FacingDraft.Draft(neck, Nestmark.Geometry.Length.FromMillimeters(60), null, length => length.ToString()).Shape!, 10);
-        Assert.Contains(facing.Edges, edge => Math.Abs(edge.SeamLineLength.TotalMillimeters - neck.LengthMillimeters) < 0.01 && edge.Allowance == Nestmark.Geometry.Length.FromMillimeters(6));
+        Piece facing = CircleSkirtTests.Made(FacingDraft.Draft(neck, Length.FromMillimeters(60), null, length => length.ToString()).Shape!, 10);
+        Assert.Contains(facing.Edges, edge => Math.Abs(edge.SeamLineLength.TotalMillimeters - neck.LengthMillimeters) < 0.01 && edge.Allowance == Length.FromMillimeters(6));
     }
 
     [Fact]
@@ -51,8 +51,8 @@ public sealed class FacingDraftTests
     {
         Cut = new CutQuantity(1, CutKind.OnFold),
         FoldEdge = "A-B",
-        Edges = [new EdgeAllowance("B", "C", Nestmark.Geometry.Length.FromMillimeters(6), AllowanceEnds.Mitred)],
+        Edges = [new EdgeAllowance("B", "C", Length.FromMillimeters(6), AllowanceEnds.Mitred)],
     }).Piece!;
 
-    private static Nestmark.Geometry.Length Cm(double centimeters) => Nestmark.Geometry.Length.FromCentimeters(centimeters);
+    private static Length Cm(double centimeters) => Length.FromCentimeters(centimeters);
 }
