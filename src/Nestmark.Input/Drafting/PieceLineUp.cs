@@ -83,7 +83,7 @@ internal sealed class PieceLineUp(JobDraft draft, Func<DraftedPiece, JobPiece?> 
             }
             lengths[measure] = length.Value;
         }
-        DraftingCloth draftingCloth = new(cloth.UsableWidth, cloth.Lay == LayForm.Folded ? 2 : 1, length => LengthWords.Tape(length, draft.Context.System));
+        DraftingCloth draftingCloth = new(cloth.UsableWidth, LayersOf(cloth), length => LengthWords.Tape(length, draft.Context.System));
         PieceDraft pattern = piece.Draft with { Size = size };
         DraftingResult result = recipe.Draft(new RecipeSite(pattern, draftingCloth, Find, lengths));
         bool isGood = result.Shape is not null;
@@ -92,6 +92,9 @@ internal sealed class PieceLineUp(JobDraft draft, Func<DraftedPiece, JobPiece?> 
 
         Piece? Find(string name) => sources.FirstOrDefault(source => source.Piece.Name == name && (source.Piece.Size.Length == 0 || source.Piece.Size == size))?.Piece;
     }
+
+    /// <summary>Two where every place lies beside a lengthwise fold; where single layers can be had, or a fold runs across, pieces are drafted whole.</summary>
+    private static int LayersOf(Cloth cloth) => cloth.Lay is LayForm.Folded or LayForm.DoubleFold or LayForm.Tubular ? 2 : 1;
 
     private static Reading<Length> LengthOf(Measure measure, string size, string title, Func<string, Piece?> find)
     {
