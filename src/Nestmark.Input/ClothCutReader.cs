@@ -17,11 +17,12 @@ internal sealed class ClothCutReader(JobContext context, PieceReader pieces)
     /// <param name="reader">The piece's keys.</param>
     /// <param name="name">The piece's name.</param>
     /// <param name="pattern">The piece as its own keys say.</param>
-    public ImmutableArray<ClothCut> Read(MapReader reader, TextNode name, PieceDraft pattern)
+    /// <param name="need">Whether it has to say how often it is cut.</param>
+    public ImmutableArray<ClothCut> Read(MapReader reader, TextNode name, PieceDraft pattern, CutNeed need)
     {
         TextNode? one = reader.FindText("cloth");
         MapEntry? several = reader.Find("cloths");
-        bool hasCut = reader.Find("cut") is not null;
+        bool hasCut = reader.Find("cut") is not null || need == CutNeed.FromShape;
         ImmutableArray<ClothCut> cuts = [];
         if (several is not null && context.AsMap(several.Value, reader.PathOf("cloths")) is MapReader cloths)
         {

@@ -1,3 +1,4 @@
+using Nestmark.Input.Drafting;
 using Nestmark.Pieces;
 
 namespace Nestmark.Input;
@@ -7,4 +8,8 @@ namespace Nestmark.Input;
 /// <param name="Cloth">The cloth it names; empty takes the first.</param>
 /// <param name="Keys">Where its keys stand.</param>
 /// <param name="DrawnAt">Drawing and line, as "smock.svg:12"; empty for a shape in the job file.</param>
-internal sealed record DraftedPiece(PieceDraft Draft, string Cloth, PieceKeys Keys, string DrawnAt);
+internal sealed record DraftedPiece(PieceDraft Draft, string Cloth, PieceKeys Keys, string DrawnAt)
+{
+    /// <summary>What it is drafted from; <c>null</c> for a drawn piece. Its draft then has no shape and no size yet.</summary>
+    public Recipe? Recipe { get; init; }
+}

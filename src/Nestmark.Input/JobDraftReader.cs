@@ -3,8 +3,10 @@ using Nestmark.Cloths;
 using Nestmark.Geometry;
 using Nestmark.Input.Outlines;
 using Nestmark.Input.Quantities;
+using Nestmark.Input.Seams;
 using Nestmark.Input.Yaml;
 using Nestmark.Yardage;
+using Nestmark.Yardage.Seams;
 
 namespace Nestmark.Input;
 
@@ -14,7 +16,7 @@ internal static class JobDraftReader
     private static readonly (string, LengthUnit)[] UnitWords =
         [("mm", LengthUnit.Millimeter), ("cm", LengthUnit.Centimeter), ("in", LengthUnit.Inch)];
 
-    private static readonly string[] LaterKeys = ["alter", "seams"];
+    private static readonly string[] LaterKeys = ["alter"];
 
     /// <summary>The draft; parts with errors are left out of it.</summary>
     public static JobDraft Read(MapNode map, JobContext fileContext, IFileSource files, List<string> filesRead)
@@ -29,6 +31,7 @@ internal static class JobDraftReader
         ImmutableArray<Cloth> cloths = ClothReader.Read(job, context);
         OutlineLibrary outlines = new(files, context, DrawingSettingsReader.Read(job, context));
         ImmutableArray<DraftedPiece> pieces = Pieces(job, context, new PieceReader(context, outlines, sizes, seam));
+        ImmutableArray<JobSeam> seams = SeamReader.Read(job, context);
         ImmutableArray<Remnant> remnants = RemnantReader.Read(job, cloths, outlines, context);
         outlines.NoteUnused();
         foreach (string key in LaterKeys)
@@ -39,7 +42,7 @@ internal static class JobDraftReader
         job.RefuseTheRest();
         CheckCloths(pieces, cloths, context);
         filesRead.AddRange(outlines.FilesRead);
-        return new JobDraft(title, context, pieces, cloths, sizes, remnants);
+        return new JobDraft(title, context, pieces, cloths, sizes, remnants) { Seams = seams, PieceNames = PieceNames(job) };
     }
 
     private static void CheckVersion(MapReader job, JobContext context)
@@ -62,6 +65,9 @@ internal static class JobDraftReader
             return [];
         return context.AsMap(job.Find("pieces")!.Value, "pieces") is MapReader pieces ? reader.Read(pieces) : [];
     }
+
+    private static ImmutableArray<string> PieceNames(MapReader job) =>
+        job.Find("pieces")?.Value is MapNode pieces ? [.. pieces.Entries.Select(entry => entry.Key.Text)] : [];
 
     private static ImmutableArray<SizeCount> Sizes(MapReader job, JobContext context)
     {

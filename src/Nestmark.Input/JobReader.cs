@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
+using Nestmark.Input.Drafting;
+using Nestmark.Input.Seams;
 using Nestmark.Input.Yaml;
 using Nestmark.Pieces;
 using Nestmark.Yardage;
+using Nestmark.Yardage.Seams;
 
 namespace Nestmark.Input;
 
@@ -21,9 +24,11 @@ public static class JobReader
         DigestingFiles digesting = new(files);
         if (Draft(path, digesting, problems, filesRead) is JobDraft draft)
         {
-            ImmutableArray<JobPiece> pieces = [.. draft.Pieces.Select(Made).OfType<JobPiece>()];
+            ImmutableArray<JobPiece> pieces = new PieceLineUp(draft, Made).All();
+            ImmutableArray<JobSeam> seams = SeamFinding.Found(draft, pieces);
+            pieces = SeamZones.Drawn(draft, pieces, seams);
             if (!problems.HasErrors)
-                job = new Job(draft.Title, Path.GetFileName(path), draft.Context.System, pieces, draft.Cloths, draft.Sizes) { Remnants = draft.Remnants };
+                job = new Job(draft.Title, Path.GetFileName(path), draft.Context.System, pieces, draft.Cloths, draft.Sizes) { Remnants = draft.Remnants, Seams = seams };
 
             JobPiece? Made(DraftedPiece piece) => Make(piece, draft);
         }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Nestmark.Geometry;
+using Nestmark.Input.Drafting;
 using Nestmark.Input.Outlines;
 using Nestmark.Input.Quantities;
 using Nestmark.Input.Yaml;
@@ -15,7 +16,7 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
 {
     private const double DefaultPointLimit = 2.5;
     private const string SizePart = "{size}";
-    private static readonly string[] ShapeKeys = ["outline", "rectangle", "polygon", "circle"];
+    private static readonly string[] ShapeKeys = ["outline", "rectangle", "polygon", "circle", .. RecipeReader.Keys];
 
     internal static readonly (string, AllowanceEnds)[] EndsWords =
         [("mitred", AllowanceEnds.Mitred), ("squared", AllowanceEnds.Squared), ("reflected", AllowanceEnds.Reflected)];
@@ -54,20 +55,33 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
         if (context.AsMap(entry.Value, path) is not MapReader reader)
             return [];
         MapEntry? shape = Shape(reader, entry.Key);
-        ImmutableArray<ClothCut> cuts = new ClothCutReader(context, this).Read(reader, entry.Key, Pattern(reader, entry.Key.Text));
+        bool isDrafted = shape is not null && RecipeReader.Keys.Contains(shape.Key.Text);
+        ImmutableArray<ClothCut> cuts = new ClothCutReader(context, this).Read(reader, entry.Key, Pattern(reader, entry.Key.Text), isDrafted ? CutNeed.FromShape : CutNeed.Required);
         Func<PieceDraft, string> foldEdge = FoldEdge(reader, shape?.Key.Text);
         reader.RefuseTheRest();
         if (shape is null)
             return [];
         OutlineMeaning? line = reader.Find("line") is null ? null : cuts[0].Pattern.Meaning;
-        return
-        [
-            .. from cut in cuts
-               let keys = new PieceKeys(entry.Key, path, reader.Map, shape) { Cloth = cut }
-               let pattern = cut.Pattern with { FoldEdge = foldEdge(cut.Pattern) }
-               from drawn in Drawn(shape, path + "." + shape.Key.Text, new PieceWish("", "", line, cut.Pattern.Cut))
-               select new DraftedPiece(With(pattern, drawn.Size, drawn.Piece), cut.Cloth, keys, drawn.Piece.DrawnAt),
-        ];
+        return cuts.SelectMany(OfCloth).ToArray();
+
+        IEnumerable<DraftedPiece> OfCloth(ClothCut cut)
+        {
+            PieceKeys keys = new(entry.Key, path, reader.Map, shape) { Cloth = cut };
+            PieceDraft pattern = cut.Pattern with { FoldEdge = foldEdge(cut.Pattern) };
+            string item = path + "." + shape.Key.Text;
+            return isDrafted
+                ? Drafted(pattern, cut, keys, item)
+                : Drawn(shape, item, new PieceWish("", "", line, cut.Pattern.Cut)).Select(drawn => new DraftedPiece(With(pattern, drawn.Size, drawn.Piece), cut.Cloth, keys, drawn.Piece.DrawnAt));
+        }
+    }
+
+    /// <summary>A piece that is drafted later, once the pieces that it is measured along are made.</summary>
+    private IEnumerable<DraftedPiece> Drafted(PieceDraft pattern, ClothCut cut, PieceKeys keys, string item)
+    {
+        bool saysCut = keys.Map.Entries.Concat(cut.Own?.Map.Entries ?? []).Any(entry => entry.Key.Text == "cut");
+        return RecipeReader.Read(keys.Shape, item, saysCut ? pattern.Cut : null, context) is Recipe recipe
+            ? [new DraftedPiece(pattern, cut.Cloth, keys, "") { Recipe = recipe }]
+            : [];
     }
 
     private MapEntry? Shape(MapReader reader, TextNode name)

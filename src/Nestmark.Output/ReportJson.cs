@@ -40,6 +40,7 @@ public static class ReportJson
         json.WriteEndArray();
         WriteShopping(json, plan);
         WriteAdvice(json, plan);
+        ReportSeams.Write(json, plan.Job);
         json.WriteBoolean("complete", plan.IsComplete);
         if (plan.Effort.Steps is long steps)
             json.WriteNumber("steps", steps);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Nestmark.Cloths;
+using Nestmark.Yardage.Seams;
 
 namespace Nestmark.Yardage;
 
@@ -16,4 +17,7 @@ public sealed record Job(
 {
     /// <summary>Leftovers at hand, in the order of the file.</summary>
     public ImmutableArray<Remnant> Remnants { get; init; } = [];
+
+    /// <summary>Seams that must meet, in the order of the file; their edges are there.</summary>
+    public ImmutableArray<JobSeam> Seams { get; init; } = [];
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Nestmark.Geometry;
 using Nestmark.Nesting;
+using Nestmark.Yardage.Seams;
 
 namespace Nestmark.Yardage;
 
@@ -22,7 +23,7 @@ public static class Planner
     {
         LayWording wording = LengthWords.WordingOf(job.System);
         ClothWork[] works = [.. job.Cloths.Select(cloth => ClothWork.Of(job, cloth, wording))];
-        return [.. works.SelectMany(work => PlanNotes.Refusals(job, work)), .. works.SelectMany(work => PlanNotes.Of(job, work, work.Options[0]))];
+        return [.. works.SelectMany(work => PlanNotes.Refusals(job, work)), .. works.SelectMany(work => PlanNotes.Of(job, work, work.Options[0])), .. SeamNotes.Of(job)];
     }
 
     /// <summary>The same with another search.</summary>
@@ -46,7 +47,7 @@ public static class Planner
             plans.Add(new ClothPlan(work.Cloth, laid.Marker, purchase) { OtherForms = laid.OtherForms });
             notes.AddRange(PlanNotes.Of(job, work, laid.Option));
         }
-        return new Plan(job, effort, [.. plans], [.. notes]);
+        return new Plan(job, effort, [.. plans], [.. notes, .. SeamNotes.Of(job)]);
     }
 
     private static LaidCloth Empty(LayOption option) => new(option, new Marker(option.Sections[0].Surface, Length.Zero, [], option.Impossible), []);

@@ -22,16 +22,21 @@ internal static class NotchCarrying
             if (distance > NearMicrometers)
                 faults.Add(PieceFaults.NotchOffOutline(mark.Label));
             else
-                notches.Add(Carried(mark.Label, place, edge, laid.CuttingLine));
+                notches.Add(Carried(mark.Label, place, edge.Points, laid.CuttingLine));
         }
         return [.. notches];
     }
 
     private static double DistanceTo(LaidEdge edge, Vector place) => new OutlineEdge(edge.From, edge.To, edge.Points).DistanceMicrometers(place);
 
-    private static Notch Carried(string name, Vector drawn, LaidEdge edge, Polygon cuttingLine)
+    /// <summary>A notch at the nearest place of an edge, carried out to the cutting line.</summary>
+    /// <param name="name">Its name; may be empty.</param>
+    /// <param name="drawn">Where it is to be.</param>
+    /// <param name="edge">Counter-clockwise, in the frame of the piece.</param>
+    /// <param name="cuttingLine">Of the piece.</param>
+    public static Notch Carried(string name, Vector drawn, ImmutableArray<Point> edge, Polygon cuttingLine)
     {
-        (Vector place, Vector outward) = OnSeamLine(edge.Points, drawn);
+        (Vector place, Vector outward) = OnSeamLine(edge, drawn);
         Point onSeamLine = place.Rounded();
         Vector onCuttingLine = OnCuttingLine(place, outward, new OutlineEdge("", "", [.. cuttingLine.Outer, cuttingLine.Outer[0]]));
         return new Notch(name, onSeamLine, onCuttingLine.Rounded());

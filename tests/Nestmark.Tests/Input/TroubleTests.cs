@@ -7,6 +7,15 @@ namespace Nestmark.Tests.Input;
 public sealed class TroubleTests
 {
     [Theory]
+    [InlineData("seam-unknown-piece", Severity.Error, "seam-unknown-piece.yaml:7:5 (seams[1])", "There is no piece \"bck\" in this job.", "There are: front.")]
+    [InlineData("seam-unknown-edge", Severity.Error, "seam-unknown-edge.yaml:7:5 (seams[1])", "front has no run of edges A-C.", "Its edges, counter-clockwise, are A-B, B-C, C-D, D-A")]
+    [InlineData("seam-on-the-fold", Severity.Error, "seam-on-the-fold.yaml:7:5 (seams[1])", "front: the edge A-B lies on the fold and", "Name the edges that are sewn.")]
+    [InlineData("seam-without-notch", Severity.Error, "seam-without-notch.yaml:7:5 (seams[1])", "There is no notch \"notch 1\" on the side", "Give lengths from its start.")]
+    [InlineData("draft-in-a-circle", Severity.Error, "draft-in-a-circle.yaml:5:16 (pieces.one.band)", "one cannot be drafted, since two could not be made.", "Mend that piece first.")]
+    [InlineData("skirt-too-long", Severity.Error, "skirt-too-long.yaml:4:34 (pieces.skirt.circle_skirt)", "skirt: A skirt 130 cm long in 1 panel", "The longest that works is")]
+    [InlineData("leftover-too-small", Severity.Error, "leftover-too-small.yaml:4:28 (pieces.binding.bias)", "binding: A leftover of 60 cm x 45 cm", "Take a square of")]
+    [InlineData("counted-cut", Severity.Error, "counted-cut.yaml:4:21 (pieces.ruffle.ruffle)", "How often a ruffle is cut is counted.", "Take cut out")]
+    [InlineData("facing-of-two", Severity.Error, "facing-of-two.yaml:4:79 (pieces.facing.facing.of)", "A facing is taken from one run of edges", "Write of: front.D-E")]
     [InlineData("alias-bomb", Severity.Error, "alias-bomb.yaml:5:6", "Found the anchor &a; anchors are not used in", "Take it out and write repeated")]
     [InlineData("bad-transform", Severity.Error, "bad-transform.svg:2:2 (#front)", "Found transform=\"spin(3)\", which cannot be read.", "Apply the transform in the drawing")]
     [InlineData("bad-viewbox", Severity.Error, "bad-viewbox.svg:1:2", "Found viewBox=\"0 0 -400 300\"; expected four numbers, the", "Give the svg element width and")]
@@ -20,7 +29,7 @@ public sealed class TroubleTests
     [InlineData("decimal-comma-in-braces", Severity.Error, "decimal-comma-in-braces.yaml:5:54 (pieces.pocket.5 cm)", "Found \"5 cm\" after a comma; inside braces a", "Write decimals with a point, as")]
     [InlineData("decimal-comma", Severity.Error, "decimal-comma.yaml:8:11 (pieces.pocket.seam)", "Found \"1,5 cm\" with a comma.", "Write \"1.5 cm\": decimals take a")]
     [InlineData("deep-groups", Severity.Error, "deep-groups.svg:2:770", "Elements are nested more than 256 levels deep.", "Ungroup the drawing.")]
-    [InlineData("deep-nesting", Severity.Error, "deep-nesting.yaml:8:1 (seams)", "The key seams is not yet understood by this", "Take it out; everything else can")]
+    [InlineData("deep-nesting", Severity.Error, "deep-nesting.yaml:8:9 (seams[1])", "Expected keys and values here.", "Write them indented below, or as")]
     [InlineData("double-id", Severity.Error, "double-id.svg:3:2 (#front)", "The id front stands in the drawing twice, first", "Give each element an id of")]
     [InlineData("doubled-outline", Severity.Note, "doubled-outline.svg:4:2 (#front)", "The outline is drawn twice, one on the other;", "Delete the other.")]
     [InlineData("duplicate-key", Severity.Error, "duplicate-key.yaml:6:3 (pocket)", "The key pocket stands here a second time; first", "Keep one of the two.")]
@@ -95,6 +104,7 @@ public sealed class TroubleTests
     // These are well-formed jobs; the rules of laying say why they cannot be cut so.
     [Theory]
     [InlineData("deeper-than-the-fold")]
+    [InlineData("seam-apart")]
     [InlineData("single-on-folded")]
     public void Impossible_wishes_are_read_and_left_to_the_lay(string name)
     {

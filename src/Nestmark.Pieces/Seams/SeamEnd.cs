@@ -1,0 +1,17 @@
+using Nestmark.Geometry;
+
+namespace Nestmark.Pieces.Seams;
+
+/// <summary>How two sides come together at one end of a seam.</summary>
+/// <param name="First">Corner of the first side, as "front.B".</param>
+/// <param name="Second">Corner of the second side.</param>
+/// <param name="FirstSeam">Allowance of the first side's edge there.</param>
+/// <param name="SecondSeam">Allowance of the second side's edge there.</param>
+/// <param name="FirstCrossing">The edge that crosses the first side there, as "front.A-B".</param>
+/// <param name="SecondCrossing">The edge that crosses the second side there.</param>
+/// <param name="FirstHem">Allowance of the edge that crosses the first side there, as of a hem.</param>
+/// <param name="SecondHem">Allowance of the edge that crosses the second side there.</param>
+/// <param name="PointDegrees">How far the crossing edges are from running on across the seam: above zero they make a point outward, below zero a dent.</param>
+public sealed record SeamEnd(
+    string First, string Second, Length FirstSeam, Length SecondSeam,
+    string FirstCrossing, string SecondCrossing, Length FirstHem, Length SecondHem, double PointDegrees);
