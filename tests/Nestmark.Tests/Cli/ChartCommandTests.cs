@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using Nestmark.Cli;
 using Nestmark.Cloths;
-using Nestmark.Geometry;
 using Nestmark.Input;
 using Nestmark.Output;
 using Nestmark.Pieces;
@@ -38,7 +36,7 @@ public sealed class ChartCommandTests : IDisposable
     {
         using CancellationTokenSource stop = new();
         stop.Cancel();
-        Run("chart job.yaml", stop.Token);
+        Run("chart job.yaml", stop: stop.Token);
         Assert.Null(_chart);
         Assert.Equal(new Effort(4, null, Math.Min(Environment.ProcessorCount, 4), 1), ChartEffort);
     }
@@ -84,7 +82,7 @@ public sealed class ChartCommandTests : IDisposable
     public void An_interrupted_chart_keeps_its_cells_and_goes_on_from_there()
     {
         using CancellationTokenSource stop = new();
-        Assert.Equal(1, Run("chart job.yaml --steps 1 --threads 1", stop.Token, cell => stop.Cancel()));
+        Assert.Equal(1, Run("chart job.yaml --steps 1 --threads 1", cell => stop.Cancel(), stop.Token));
         Assert.Null(_chart);
         Assert.Contains("Stopped early: 1 of 16 cells are found and kept in out.", _out, StringComparison.Ordinal);
         Assert.Equal(0, Run("chart job.yaml --steps 1 --threads 1"));
@@ -108,7 +106,7 @@ public sealed class ChartCommandTests : IDisposable
 
     private Effort? ChartEffort { get; set; }
 
-    private int Run(string commandLine, CancellationToken stop = default, Action<string>? onCell = null)
+    private int Run(string commandLine, Action<string>? onCell = null, CancellationToken stop = default)
     {
         using StringWriter results = new() { NewLine = "\n" };
         using StringWriter errors = new() { NewLine = "\n" };

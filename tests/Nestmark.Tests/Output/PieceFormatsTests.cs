@@ -51,8 +51,21 @@ public sealed class PieceFormatsTests
         Piece piece = TestPieces.Rectangle("Stehkragen \u00e4", 300, 40, "1");
         Piece labelled = new()
         {
-            Name = piece.Name, Size = "", Cut = piece.Cut, SeamLine = piece.SeamLine, CuttingLine = piece.CuttingLine, Grainline = piece.Grainline, FoldEdge = null, CenterLine = null,
-            Corners = piece.Corners, Edges = piece.Edges, Notches = [], Lines = [], Marks = [new PieceMark("a\r\n  0\r\nEOF", Point.FromMillimeters(5, 5))], Grain = GrainRule.Along, Tilt = null,
+            Name = piece.Name,
+            Size = "",
+            Cut = piece.Cut,
+            SeamLine = piece.SeamLine,
+            CuttingLine = piece.CuttingLine,
+            Grainline = piece.Grainline,
+            FoldEdge = null,
+            CenterLine = null,
+            Corners = piece.Corners,
+            Edges = piece.Edges,
+            Notches = [],
+            Lines = [],
+            Marks = [new PieceMark("a\r\n  0\r\nEOF", Point.FromMillimeters(5, 5))],
+            Grain = GrainRule.Along,
+            Tilt = null,
         };
         Job job = Cli.CliRun.JobOf(TestCloths.Open, labelled);
         (Nestmark.Input.Dxf.DxfDrawing? drawing, IReadOnlyList<Problem> problems) = Input.Dxf.Drawings.Load(PiecesDxf.Write(job));

@@ -1,6 +1,4 @@
-using Nestmark.Cloths;
 using Nestmark.Geometry;
-using Nestmark.Input;
 using Nestmark.Tests.Input;
 using Nestmark.Yardage;
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Nestmark.Cloths;
 using Nestmark.Geometry;
 using Nestmark.Input;

@@ -1,6 +1,5 @@
 using Nestmark.Cloths;
 using Nestmark.Geometry;
-using Nestmark.Nesting;
 using Nestmark.Tests.Input;
 using Nestmark.Yardage;
 using Nestmark.Yardage.Saving;
