@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Nestmark.Geometry;
-using Nestmark.Pieces;
 using Nestmark.Pieces.Seams;
 using Nestmark.Yardage;
 using Nestmark.Yardage.Seams;
