@@ -1,7 +1,6 @@
 using System.Text;
 using Nestmark.Geometry;
 using Nestmark.Output.Patterns;
-using Nestmark.Pieces;
 using Nestmark.Yardage;
 
 namespace Nestmark.Output;

@@ -1,4 +1,3 @@
-using System.Text;
 using Nestmark.Geometry.Curves;
 
 namespace Nestmark.Input.Dxf;

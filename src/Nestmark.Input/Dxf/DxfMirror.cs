@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Nestmark.Geometry;
-using Nestmark.Geometry.Curves;
 using Nestmark.Input.Outlines;
 using Nestmark.Pieces;
 

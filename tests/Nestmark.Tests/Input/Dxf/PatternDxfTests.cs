@@ -1,5 +1,4 @@
 using Nestmark.Geometry;
-using Nestmark.Input;
 using Nestmark.Input.Outlines;
 using Nestmark.Pieces;
 using Nestmark.Yardage;

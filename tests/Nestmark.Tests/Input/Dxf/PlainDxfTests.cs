@@ -1,6 +1,5 @@
 using System.Globalization;
 using Nestmark.Geometry;
-using Nestmark.Input;
 using Nestmark.Input.Dxf;
 using Nestmark.Input.Outlines;
 using Nestmark.Yardage;
