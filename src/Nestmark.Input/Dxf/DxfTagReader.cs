@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 
@@ -6,8 +7,7 @@ namespace Nestmark.Input.Dxf;
 /// <summary>Splits a file into tags: a code on one line, its value on the next.</summary>
 internal sealed class DxfTagReader(ReadOnlyMemory<byte> bytes, Encoding encoding)
 {
-    private static readonly System.Buffers.SearchValues<byte> Blanks = System.Buffers.SearchValues.Create(" \t\r\n\0\u001a"u8);
-
+    private static readonly SearchValues<byte> Blanks = SearchValues.Create(" \t\r\n\0\u001a"u8);
     private int _at;
     private int _line;
 
