@@ -42,6 +42,7 @@ internal static class CheckCommand
         if (reading.Job is { } job)
         {
             PieceTable.Write(terminal.Out, job);
+            ChangeLines.Write(terminal.Out, job);
             problems.AddRange(Planner.Check(job));
             if (options.Folder is not null)
                 problems.AddRange(Written(doors.WritePieces(job, options), terminal));

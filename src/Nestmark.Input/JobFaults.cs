@@ -88,6 +88,8 @@ internal static class JobFaults
     public static Fault SizeWithoutSizes() =>
         new("The outline says {size}, but the job has no sizes.", "Add sizes: { M: 1 }, or name the id without {size}.");
 
+    public static Fault PieceSizeWithoutSizes() => new("The piece names sizes, but the job has none.", "Add sizes: { M: 1 } to the job, or take the piece's sizes out.");
+
     public static Fault UnknownBraces(string found) => new($"Found {QuantityFaults.Shown(found)} in the outline; only {{size}} is filled in.", "Write {size}.");
 
     public static Fault UnknownCloth(string cloth, IReadOnlyCollection<string> cloths) =>

@@ -58,12 +58,18 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
             context.Error(entry.Key, path, JobFaults.MissingKey("cut", "cut: 2, cut: 1 pair or cut: 1 on fold"));
         PieceDraft pattern = Pattern(reader, entry.Key.Text, shape?.Key.Text);
         string cloth = reader.FindText("cloth")?.Text ?? "";
+        ImmutableArray<string> cutIn = PieceSizes.Read(reader, sizes);
         reader.RefuseTheRest();
         if (shape is null)
             return [];
         PieceKeys keys = new(entry.Key, path, reader.Map, shape);
         PieceWish wish = new("", "", reader.Find("line") is null ? null : pattern.Meaning, pattern.Cut);
-        return [.. Drawn(shape, path + "." + shape.Key.Text, wish).Select(drawn => new DraftedPiece(With(pattern, drawn.Size, drawn.Piece), cloth, keys, drawn.Piece.DrawnAt))];
+        return
+        [
+            .. from drawn in Drawn(shape, path + "." + shape.Key.Text, wish)
+               from size in PieceSizes.Of(drawn.Size, cutIn)
+               select new DraftedPiece(With(pattern, size, drawn.Piece), cloth, keys, drawn.Piece.DrawnAt),
+        ];
     }
 
     private MapEntry? Shape(MapReader reader, TextNode name)
