@@ -1,4 +1,3 @@
-using Nestmark.Geometry;
 using Nestmark.Pieces.Alterations.Papers;
 using Nestmark.Pieces.Making;
 
