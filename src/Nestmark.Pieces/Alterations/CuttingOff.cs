@@ -17,10 +17,10 @@ public static class CuttingOff
         if (keep.Length > 0)
         {
             (PaperSide side, AlterationFault? keepFault) = CutSides.SideOf(paper, found, keep);
-            return keepFault is null ? CutPart.Of(paper, found, side, EdgeTraits.Plain) : keepFault;
+            return keepFault is null ? CutPart.Of(paper, found, side, EdgeTraits.Plain, 0) : keepFault;
         }
-        PaperOutcome left = CutPart.Of(paper, found, PaperSide.Moving, EdgeTraits.Plain);
-        PaperOutcome right = CutPart.Of(paper, found, PaperSide.Still, EdgeTraits.Plain);
+        PaperOutcome left = CutPart.Of(paper, found, PaperSide.Moving, EdgeTraits.Plain, 0);
+        PaperOutcome right = CutPart.Of(paper, found, PaperSide.Still, EdgeTraits.Plain, 0);
         if (left.Paper is not { } leftPaper || right.Paper is not { } rightPaper)
             return left.Paper is null ? left : right;
         return CutSides.Area(leftPaper) > CutSides.Area(rightPaper) ? left : right;

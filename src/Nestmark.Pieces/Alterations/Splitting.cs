@@ -19,12 +19,12 @@ public static class Splitting
     /// </returns>
     public static ImmutableArray<AlterationResult> Apply(PieceDraft draft, AlterLine line, string corner, string otherCorner, Length seam)
     {
-        AlterationResult first = Part(draft, line, corner, otherCorner, seam);
-        AlterationResult second = Part(draft, line, otherCorner, corner, seam);
+        AlterationResult first = Part(draft, line, corner, otherCorner, seam, 0);
+        AlterationResult second = Part(draft, line, otherCorner, corner, seam, 1);
         return first.Fault is not null ? [first] : second.Fault is not null ? [second] : [first, second];
     }
 
-    private static AlterationResult Part(PieceDraft draft, AlterLine line, string corner, string otherCorner, Length seam)
+    private static AlterationResult Part(PieceDraft draft, AlterLine line, string corner, string otherCorner, Length seam, int startNumber)
     {
         AlterationResult part = Trying.Once(draft, paper =>
         {
@@ -37,7 +37,7 @@ public static class Splitting
                 return misplaced;
             return side == otherSide
                 ? AlterationFaults.SamePart(corner, otherCorner)
-                : CutPart.Of(paper, found, side, new EdgeTraits(seam, AllowanceEnds.Mitred, EdgeKind.Cut));
+                : CutPart.Of(paper, found, side, new EdgeTraits(seam, AllowanceEnds.Mitred, EdgeKind.Cut), startNumber);
         });
         return part.Draft is { FoldEdge: "" } offFold && draft.Cut.Kind == CutKind.OnFold
             ? part with

@@ -33,6 +33,8 @@ public sealed class JobSchemaTests
     [InlineData("cloths: { b: { width: 1 1/2 yd, nap: by size, shrinkage: 0 %, tilt: 2.5 deg, buy: { price: 9 EUR per 50 cm } } }")]
     [InlineData("seam: 0")]
     [InlineData("sizes: { '38': 3, XL/2: 1 }")]
+    [InlineData("alter: [{ widen: p, by: 2, at: 4 from A, sides: as cut }, { spread: [p], by: 1 in, slashes: 2, from: D-A, to: B-C, way: parallel }]")]
+    [InlineData("alter: [{ cut off: p, at: { from: middle of A-B, to: 9 on C-D } }, { complete: q, sizes: M }]")]
     public void Good_snippets_are_valid(string snippet) => Assert.True(IsValid(Whole(snippet)));
 
     [Theory]
@@ -82,6 +84,16 @@ public sealed class JobSchemaTests
     [InlineData("cloths: { b: { width: 140, buy: { stp: 10 cm } } }")]
     [InlineData("cloths: { 'b*': { width: 140 } }")]
     [InlineData("alter: []")]
+    [InlineData("alter: [{ widen: p, at: fold }]")]
+    [InlineData("alter: [{ widen: p, narrow: p, by: 2, at: fold }]")]
+    [InlineData("alter: [{ move: p, corner: b, along: 2 }]")]
+    [InlineData("alter: [{ move: p, corner: B }]")]
+    [InlineData("alter: [{ split: p, at: 4 from A, into: { a: A } }]")]
+    [InlineData("alter: [{ join: p, along: [A-B, C-D] }]")]
+    [InlineData("alter: [{ raise: waist, by: 2 }]")]
+    [InlineData("alter: [{ extend: p, edge: A-B, by: 0 }]")]
+    [InlineData("grade: { base: M }")]
+    [InlineData("grade: { base: M, order: [M], pieces: { p: { B: { M: 2 } } } }")]
     [InlineData("nestmark: 2")]
     [InlineData("units: ft")]
     public void Bad_snippets_are_refused_by_both(string snippet)

@@ -14,7 +14,8 @@ internal static class CutPart
     /// <param name="line">Crosses the outline twice.</param>
     /// <param name="side">Moving for the part to the left of the line, still for the other.</param>
     /// <param name="traits">Of the new edge.</param>
-    public static PaperOutcome Of(Paper paper, StraightLine line, PaperSide side, EdgeTraits traits)
+    /// <param name="startNumber">0 where the new edge starts at the next free letter, 1 where it ends there: so both parts of a split agree.</param>
+    public static PaperOutcome Of(Paper paper, StraightLine line, PaperSide side, EdgeTraits traits, int startNumber)
     {
         HalfParting parting = HalfParting.Open(line, -line.Direction.Right, 0);
         List<(PaperEdge Edge, ImmutableArray<PaperPoint> Points)> runs = [.. paper.Edges.SelectMany(edge => RunsOf(edge, parting, side))];
@@ -24,8 +25,8 @@ internal static class CutPart
         if (ends.Length != 1)
             return ends.Length == 0 ? AlterationFaults.LineMisses() : AlterationFaults.CrossesOften(2 * ends.Length);
         runs = [.. runs.Skip(ends[0] + 1), .. runs.Take(ends[0] + 1)];
-        (string first, string second) = (CornerLetters.Of(paper.NextLetter), CornerLetters.Of(paper.NextLetter + 1));
-        (string entry, string exit) = side == PaperSide.Still ? (second, first) : (first, second);
+        string exit = CornerLetters.Of(paper.NextLetter + startNumber);
+        string entry = CornerLetters.Of(paper.NextLetter + 1 - startNumber);
         return Assembled(paper, runs, Letter(runs[0], entry), LetterAtEnd(runs[^1], exit), traits) with
         {
             Lines = [.. paper.Lines.SelectMany(drawn => Clipped(drawn, parting, side))],
