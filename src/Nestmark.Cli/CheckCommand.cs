@@ -47,6 +47,7 @@ internal static class CheckCommand
         if (reading.Job is { } job)
         {
             PieceTable.Write(terminal.Out, job);
+            ChangeLines.Write(terminal.Out, job);
             SeamTable.Write(terminal.Out, job);
             problems.AddRange(Planner.Check(job));
         }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Nestmark.Cloths;
 using Nestmark.Geometry;
+using Nestmark.Input.Alterations;
 using Nestmark.Input.Outlines;
 using Nestmark.Input.Quantities;
 using Nestmark.Input.Seams;
@@ -16,7 +17,6 @@ internal static class JobDraftReader
     private static readonly (string, LengthUnit)[] UnitWords =
         [("mm", LengthUnit.Millimeter), ("cm", LengthUnit.Centimeter), ("in", LengthUnit.Inch)];
 
-    private static readonly string[] LaterKeys = ["alter"];
 
     /// <summary>The draft; parts with errors are left out of it.</summary>
     public static JobDraft Read(MapNode map, JobContext fileContext, IFileSource files, List<string> filesRead)
@@ -30,15 +30,11 @@ internal static class JobDraftReader
         ImmutableArray<SizeCount> sizes = Sizes(job, context);
         ImmutableArray<Cloth> cloths = ClothReader.Read(job, context);
         OutlineLibrary outlines = new(files, context, DrawingSettingsReader.Read(job, context));
-        ImmutableArray<DraftedPiece> pieces = Pieces(job, context, new PieceReader(context, outlines, sizes, seam));
+        ImmutableArray<DraftedPiece> pieces = AlteredPieces.Of(
+            job, context, sizes, read => Pieces(job, context, new PieceReader(context, outlines, read, seam)));
         ImmutableArray<JobSeam> seams = SeamReader.Read(job, context);
         ImmutableArray<Remnant> remnants = RemnantReader.Read(job, cloths, outlines, context);
         outlines.NoteUnused();
-        foreach (string key in LaterKeys)
-        {
-            if (job.Find(key) is MapEntry entry)
-                context.Error(entry.Key, key, JobFaults.NotYet(key));
-        }
         job.RefuseTheRest();
         CheckCloths(pieces, cloths, context);
         filesRead.AddRange(outlines.FilesRead);

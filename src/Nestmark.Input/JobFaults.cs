@@ -37,8 +37,6 @@ internal static class JobFaults
     public static Fault WrongVersion(string found) =>
         new($"Found version \"{QuantityFaults.Shown(found)}\" of the job file; this program reads version 1.", "Write nestmark: 1, or use a newer program.");
 
-    public static Fault NotYet(string key) => new($"The key {key} is not yet understood by this version.", "Take it out; everything else can be planned.");
-
     public static Fault AreaForm(string[] keys) =>
         new($"Expected one shape: {string.Join(", ", keys)}.", "Write for example rectangle: 60 x 40.");
 
@@ -87,6 +85,8 @@ internal static class JobFaults
 
     public static Fault SizeWithoutSizes() =>
         new("The outline says {size}, but the job has no sizes.", "Add sizes: { M: 1 }, or name the id without {size}.");
+
+    public static Fault PieceSizeWithoutSizes() => new("The piece names sizes, but the job has none.", "Add sizes: { M: 1 } to the job, or take the piece's sizes out.");
 
     public static Fault UnknownBraces(string found) => new($"Found {QuantityFaults.Shown(found)} in the outline; only {{size}} is filled in.", "Write {size}.");
 

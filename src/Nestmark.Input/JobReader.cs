@@ -70,7 +70,13 @@ public static class JobReader
         if (result.Piece is null || (piece.Cloth.Length == 0 && draft.Cloths.IsEmpty))
             return null;
         string cloth = piece.Cloth.Length == 0 ? draft.Cloths[0].Name : piece.Cloth;
-        return new JobPiece(result.Piece, cloth, draft.Context.PlaceOf(piece.Keys.Self.Node, piece.Keys.Self.Item)) { Draft = piece.Draft };
+        return new JobPiece(result.Piece, cloth, draft.Context.PlaceOf(piece.Keys.Self.Node, piece.Keys.Self.Item))
+        {
+            Draft = piece.Draft,
+            Before = piece.Before,
+            BeforeShift = piece.ShiftOfBefore(result.Piece),
+            Changes = piece.Changes,
+        };
     }
 
     private static ImmutableArray<Problem> Sorted(IReadOnlyList<Problem> problems, List<string> files) =>

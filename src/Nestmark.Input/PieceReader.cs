@@ -57,6 +57,7 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
         MapEntry? shape = Shape(reader, entry.Key);
         bool isDrafted = shape is not null && RecipeReader.Keys.Contains(shape.Key.Text);
         ImmutableArray<ClothCut> cuts = new ClothCutReader(context, this).Read(reader, entry.Key, Pattern(reader, entry.Key.Text), isDrafted ? CutNeed.FromShape : CutNeed.Required);
+        ImmutableArray<string> cutIn = PieceSizes.Read(reader, sizes);
         Func<PieceDraft, string> foldEdge = FoldEdge(reader, shape?.Key.Text);
         reader.RefuseTheRest();
         if (shape is null)
@@ -71,7 +72,9 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
             string item = path + "." + shape.Key.Text;
             return isDrafted
                 ? Drafted(pattern, cut, keys, item)
-                : Drawn(shape, item, new PieceWish("", "", line, cut.Pattern.Cut)).Select(drawn => new DraftedPiece(With(pattern, drawn.Size, drawn.Piece), cut.Cloth, keys, drawn.Piece.DrawnAt));
+                : from drawn in Drawn(shape, item, new PieceWish("", "", line, cut.Pattern.Cut))
+                  from size in PieceSizes.Of(drawn.Size, cutIn)
+                  select new DraftedPiece(With(pattern, size, drawn.Piece), cut.Cloth, keys, drawn.Piece.DrawnAt);
         }
     }
 

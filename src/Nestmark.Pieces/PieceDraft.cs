@@ -15,6 +15,9 @@ public sealed record PieceDraft
     /// <summary>Outline: simple, three vertices or more, first not repeated; either way round.</summary>
     public required ImmutableArray<OutlineVertex> Outline { get; init; }
 
+    /// <summary>Letters of the corners where an alteration has kept them, each at a vertex of the outline; empty letters the corners by their turns.</summary>
+    public ImmutableArray<PieceCorner> Corners { get; init; } = [];
+
     /// <summary>Which line the outline is.</summary>
     public required OutlineMeaning Meaning { get; init; }
 

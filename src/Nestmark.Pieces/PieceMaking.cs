@@ -37,7 +37,7 @@ public static class PieceMaking
 
     private static SeamOutline? OutlineOf(PieceDraft draft, List<PieceFault> faults)
     {
-        SeamOutline? outline = SeamOutline.Of(draft.Outline);
+        SeamOutline? outline = SeamOutline.Of(draft.Outline, draft.Corners);
         PieceFault? fault =
             outline is null ? PieceFaults.NoArea()
             : outline.Edges.Sum(edge => edge.LengthMicrometers) > LongestOutlineMicrometers ? PieceFaults.TooLong()

@@ -15,11 +15,11 @@ internal sealed class SeamOutline
     /// <summary>Sharpest turn that is not a corner: 30 degrees (design.md 5.1).</summary>
     private static readonly double CornerCosine = Angle.FromDegrees(30).CosineRatio;
 
-    private SeamOutline(ImmutableArray<Point> points, ImmutableArray<int> corners)
+    private SeamOutline(ImmutableArray<Point> points, ImmutableArray<int> corners, ImmutableArray<string> letters)
     {
         Points = points;
-        Corners = [.. corners.Select((index, i) => new PieceCorner(LetterOf(i), points[index]))];
-        Edges = [.. corners.Select((_, i) => EdgeFrom(points, corners, i))];
+        Corners = [.. corners.Select((index, i) => new PieceCorner(letters[i], points[index]))];
+        Edges = [.. corners.Select((_, i) => EdgeFrom(points, corners, letters, i))];
     }
 
     /// <summary>All points, counter-clockwise from A.</summary>
@@ -42,7 +42,9 @@ internal sealed class SeamOutline
     }
 
     /// <summary>Puts an outline in order; <c>null</c> when fewer than three places or no area are left.</summary>
-    public static SeamOutline? Of(ImmutableArray<OutlineVertex> outline)
+    /// <param name="outline">As drawn, either way round.</param>
+    /// <param name="lettered">The corners, where they have letters already; empty to find them by their turns.</param>
+    public static SeamOutline? Of(ImmutableArray<OutlineVertex> outline, ImmutableArray<PieceCorner> lettered)
     {
         List<OutlineVertex> vertices = Distinct(outline);
         Point[] points = [.. vertices.Select(vertex => vertex.Point)];
@@ -51,14 +53,7 @@ internal sealed class SeamOutline
             return null;
         if (area < 0)
             vertices.Reverse();
-        return FromFirstCorner(vertices);
-    }
-
-    /// <summary>A, B … Z, AA, AB …</summary>
-    private static string LetterOf(int index)
-    {
-        string letter = ((char)('A' + index % 26)).ToString(CultureInfo.InvariantCulture);
-        return index < 26 ? letter : LetterOf(index / 26 - 1) + letter;
+        return lettered.IsEmpty ? FromFirstCorner(vertices) : FromLetters(vertices, lettered);
     }
 
     private static List<OutlineVertex> Distinct(ImmutableArray<OutlineVertex> outline)
@@ -96,7 +91,22 @@ internal sealed class SeamOutline
         int first = candidates.OrderBy(i => vertices[i].Point.Y).ThenBy(i => vertices[i].Point.X).First();
         int count = vertices.Count;
         ImmutableArray<Point> points = [.. Enumerable.Range(0, count).Select(i => vertices[(first + i) % count].Point)];
-        return new SeamOutline(points, corners.Count > 0 ? [.. corners.Select(i => (i - first + count) % count).Order()] : [0]);
+        ImmutableArray<int> indices = corners.Count > 0 ? [.. corners.Select(i => (i - first + count) % count).Order()] : [0];
+        return new SeamOutline(points, indices, [.. indices.Select((_, i) => CornerLetters.Of(i))]);
+    }
+
+    /// <summary>From the first of the letters on; each stands at the vertex nearest to its place.</summary>
+    private static SeamOutline FromLetters(List<OutlineVertex> vertices, ImmutableArray<PieceCorner> lettered)
+    {
+        int count = vertices.Count;
+        int[] places = [.. lettered.Select(corner => Enumerable.Range(0, count).MinBy(i => (Vector.Of(vertices[i].Point) - Vector.Of(corner.Place)).Norm))];
+        int first = places[0];
+        (int Index, string Letter)[] ordered =
+        [
+            .. places.Select((place, i) => (Index: (place - first + count) % count, lettered[i].Letter)).DistinctBy(pair => pair.Index).OrderBy(pair => pair.Index),
+        ];
+        ImmutableArray<Point> points = [.. Enumerable.Range(0, count).Select(i => vertices[(first + i) % count].Point)];
+        return new SeamOutline(points, [.. ordered.Select(pair => pair.Index)], [.. ordered.Select(pair => pair.Letter)]);
     }
 
     private static bool IsCorner(List<OutlineVertex> vertices, int index)
@@ -109,12 +119,12 @@ internal sealed class SeamOutline
         return before.Unit.Dot(after.Unit) < CornerCosine;
     }
 
-    private static OutlineEdge EdgeFrom(ImmutableArray<Point> points, ImmutableArray<int> corners, int index)
+    private static OutlineEdge EdgeFrom(ImmutableArray<Point> points, ImmutableArray<int> corners, ImmutableArray<string> letters, int index)
     {
         int start = corners[index];
         int next = (index + 1) % corners.Length;
         int end = index + 1 < corners.Length ? corners[next] : points.Length + corners[0];
         ImmutableArray<Point> run = [.. Enumerable.Range(start, end - start + 1).Select(i => points[i % points.Length])];
-        return new OutlineEdge(LetterOf(index), LetterOf(next), run);
+        return new OutlineEdge(letters[index], letters[next], run);
     }
 }

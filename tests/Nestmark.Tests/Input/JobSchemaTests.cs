@@ -49,6 +49,8 @@ public sealed class JobSchemaTests
     [InlineData("pieces: { a: { band: { length: 2 x b.A-B + 3 cm, width: 4, made: single, point: 0, run: across, strips: 2 } } }")]
     [InlineData("pieces: { a: { facing: { of: b.A-B, width: 6 }, cut: 1 pair } }")]
     [InlineData("pieces: { a: { bias: { length: 6 m, width: 4, from: 60 x 45 cm } } }")]
+    [InlineData("alter: [{ widen: p, by: 2, at: 4 from A, sides: as cut }, { spread: [p], by: 1 in, slashes: 2, from: D-A, to: B-C, way: parallel }]")]
+    [InlineData("alter: [{ cut off: p, at: { from: middle of A-B, to: 9 on C-D } }, { complete: q, sizes: M }]")]
     public void Good_snippets_are_valid(string snippet) => Assert.True(IsValid(Whole(snippet)), snippet);
 
     [Theory]
@@ -132,6 +134,16 @@ public sealed class JobSchemaTests
     [InlineData("pieces: { a: { facing: { width: 6 } } }")]
     [InlineData("pieces: { a: { pocket_bag: { opening: 16, width: 15 } } }")]
     [InlineData("pieces: { a: { band: { length: 90, width: 4 }, rectangle: 1 x 2, cut: 2 } }")]
+    [InlineData("alter: [{ widen: p, at: fold }]")]
+    [InlineData("alter: [{ widen: p, narrow: p, by: 2, at: fold }]")]
+    [InlineData("alter: [{ move: p, corner: b, along: 2 }]")]
+    [InlineData("alter: [{ move: p, corner: B }]")]
+    [InlineData("alter: [{ split: p, at: 4 from A, into: { a: A } }]")]
+    [InlineData("alter: [{ join: p, along: [A-B, C-D] }]")]
+    [InlineData("alter: [{ raise: waist, by: 2 }]")]
+    [InlineData("alter: [{ extend: p, edge: A-B, by: 0 }]")]
+    [InlineData("grade: { base: M }")]
+    [InlineData("grade: { base: M, order: [M], pieces: { p: { B: { M: 2 } } } }")]
     [InlineData("nestmark: 2")]
     [InlineData("units: ft")]
     public void Bad_snippets_are_refused_by_both(string snippet)

@@ -30,7 +30,7 @@ public sealed class DenseOutlineTests
     public void However_many_points_none_of_the_parts_that_are_cleaned_up_is_long(VertexKind kind)
     {
         OutlineVertex[] outline = kind == VertexKind.Curve ? WaveOutline(20_000, 40, 5) : Zigzag(20_000);
-        SeamOutline seamLine = SeamOutline.Of([.. outline])!;
+        SeamOutline seamLine = SeamOutline.Of([.. outline], [])!;
         LaidEdge[] edges = [.. seamLine.Edges.Select(edge => new LaidEdge(edge.From, edge.To, edge.Points, Length.FromMillimeters(40), AllowanceEnds.Mitred, EdgeKind.Cut))];
         AllowanceRing ring = AllowanceRing.Around([.. edges], new LayingPlan(Turn.None, [], null, 2.5), []);
         int[] lengths = [.. ring.Parts().Select(part => part.Length)];
