@@ -18,6 +18,7 @@ internal static class CommandLine
             LayCommand.Make(terminal, doors, stop),
             CheckCommand.Make(terminal, doors),
             ChartCommand.Make(terminal, doors, stop),
+            FitCommand.Make(terminal, doors, stop),
         };
         root.Options.OfType<HelpOption>().Single().Action = new HelpAction { MaxWidth = 100 };
         ParseResult parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
@@ -32,9 +33,10 @@ internal static class CommandLine
 
     private static string Usage(string command) => command switch
     {
-        LayCommand.Name => "Usage: nestmark lay JOB [--out DIR] [--seconds N | --steps N] [--threads N] [--seed N] [--paper P] [--advise] [--force] [--quiet]",
+        LayCommand.Name => "Usage: nestmark lay JOB [--out DIR] [--seconds N | --steps N] [--threads N] [--seed N] [--paper P] [--advise | --leftovers] [--force] [--quiet]",
         CheckCommand.Name => "Usage: nestmark check JOB|DRAWING [--out DIR] [--format pdf,svg,dxf] [--force]",
         ChartCommand.Name => "Usage: nestmark chart JOB [--widths LIST] [--nap WORD] [--sizes LIST] [--cloth NAME] [--out DIR] [--seconds N | --steps N] [--threads N] [--seed N] [--force] [--quiet]",
-        _ => "Usage: nestmark lay|check|chart JOB [options]; nestmark --help explains them.",
+        FitCommand.Name => "Usage: nestmark fit JOB [--out DIR] [--seconds N | --steps N] [--seed N] [--paper P] [--force] [--quiet]",
+        _ => "Usage: nestmark lay|check|chart|fit JOB [options]; nestmark --help explains them.",
     };
 }

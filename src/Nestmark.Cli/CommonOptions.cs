@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Nestmark.Output;
 using Nestmark.Yardage;
 
 namespace Nestmark.Cli;
@@ -53,4 +54,18 @@ internal static class CommonOptions
         steps,
         (int)(threads ?? Math.Min(Environment.ProcessorCount, MostThreadsUnasked)),
         seed ?? 1);
+
+    /// <summary><c>--paper P</c>.</summary>
+    public static Option<Paper?> PaperOption() => new("--paper")
+    {
+        Description = "Paper for the full-size marker: a4, letter, a3, a0, or a roll as roll:914mm. [default: a4, or letter for jobs in inches]",
+        HelpName = "P",
+        CustomParser = result =>
+        {
+            PaperReading reading = Paper.Read(result.Tokens[0].Value);
+            if (reading.Paper is null)
+                result.AddError(reading.Message);
+            return reading.Paper;
+        },
+    };
 }

@@ -25,12 +25,18 @@ internal static class LayCommand
         Option<long?> steps = CommonOptions.Steps("Search by steps instead, all threads together: the same on every run.");
         Option<long?> threads = CommonOptions.Threads("Threads to search with. [default: the machine's cores, at most 4]");
         Option<long?> seed = CommonOptions.Seed();
-        Option<Paper?> paper = PaperOption();
+        Option<Paper?> paper = CommonOptions.PaperOption();
         Option<bool> advise = new("--advise") { Description = "Then try what would need less cloth: other folds, wider cloth and so on. Takes half of the time." };
+        Option<bool> leftovers = new("--leftovers") { Description = "Cut what comes out of the leftovers of the job from them, and buy only for the rest, which is laid open." };
         Option<bool> force = CommonOptions.Force();
         Option<bool> quiet = new("--quiet") { Description = "Print only what to buy and what is wrong." };
-        Command command = new(Name, "Make the marker: cloth to buy, guide sheet, full-size marker to print.") { job, folder, seconds, steps, threads, seed, paper, advise, force, quiet };
+        Command command = new(Name, "Make the marker: cloth to buy, guide sheet, full-size marker to print.") { job, folder, seconds, steps, threads, seed, paper, advise, leftovers, force, quiet };
         CommonOptions.RefuseBoth(command, seconds, steps);
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(advise) && result.GetValue(leftovers))
+                result.AddError("--advise and --leftovers exclude each other: give one of them.");
+        });
         command.SetAction(parsed => (int)Run(OptionsOf(parsed), terminal, doors, stop));
         return command;
 
@@ -42,6 +48,7 @@ internal static class LayCommand
             parsed.GetValue(quiet) ? Talk.Quiet : Talk.Full)
         {
             Advising = parsed.GetValue(advise) ? Advising.Asked : Advising.Unasked,
+            Leftovers = parsed.GetValue(leftovers) ? LeftoverUse.First : LeftoverUse.None,
         };
     }
 
@@ -74,21 +81,10 @@ internal static class LayCommand
     {
         using ProgressLines? progress = options.Talk == Talk.Quiet ? null : new(terminal, job.System);
         Action<string, SearchProgress> report = progress is null ? (_, _) => { } : progress.Report;
+        if (options.Leftovers == LeftoverUse.First)
+            return FitPlanner.LeftoversFirst(job, options.Effort, report, stop);
         return options.Advising == Advising.Asked
             ? SavingSearch.Make(job, options.Effort, report, stop)
             : Planner.Make(job, options.Effort, report, stop);
     }
-
-    private static Option<Paper?> PaperOption() => new("--paper")
-    {
-        Description = "Paper for the full-size marker: a4, letter, a3, a0, or a roll as roll:914mm. [default: a4, or letter for jobs in inches]",
-        HelpName = "P",
-        CustomParser = result =>
-        {
-            PaperReading reading = Paper.Read(result.Tokens[0].Value);
-            if (reading.Paper is null)
-                result.AddError(reading.Message);
-            return reading.Paper;
-        },
-    };
 }

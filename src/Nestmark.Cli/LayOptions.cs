@@ -14,4 +14,7 @@ internal sealed record LayOptions(string JobFile, string Folder, Effort Effort, 
 {
     /// <summary>Whether ways to save are looked for.</summary>
     public Advising Advising { get; init; }
+
+    /// <summary>Whether the job's leftovers are used first.</summary>
+    public LeftoverUse Leftovers { get; init; }
 }

@@ -18,10 +18,12 @@ internal static class LaySummary
         foreach (ClothPlan cloth in plan.Cloths)
         {
             writer.WriteLine(ToBuy(cloth, plan.Job.System));
-            if (full && cloth.Marker.Placements.Length > 0)
+            if (full && cloth.Marker.Placements.Length > 0 && cloth.Leftovers is null)
             {
                 writer.WriteLine(HowToLay(cloth, plan.Job.System));
                 writer.WriteLine(HowItLies(cloth, plan.Job.System));
+                if (!cloth.OtherForms.IsEmpty)
+                    writer.WriteLine($"  best of the forms tried; the others: {string.Join("; ", cloth.OtherForms.Select(other => LayWords.Need(other, plan.Job.System)))}");
             }
             foreach (Unplaced unplaced in cloth.Marker.Unplaced)
                 writer.WriteLine($"  not placed: {unplaced.Reason}");
@@ -46,6 +48,8 @@ internal static class LaySummary
 
     private static string ToBuy(ClothPlan plan, MeasureSystem system)
     {
+        if (plan.Leftovers is { } table)
+            return string.Create(CultureInfo.InvariantCulture, $"{plan.Cloth.Name}: {plan.Marker.Placements.Length} pieces come out of the leftovers ({string.Join(", ", table.Places.Select(place => place.Remnant.Name))})");
         if (plan.Marker.Placements.IsEmpty)
             return $"{plan.Cloth.Name}: nothing to buy";
         Purchase purchase = plan.Purchase;

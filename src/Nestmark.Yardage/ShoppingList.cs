@@ -11,7 +11,7 @@ public sealed record ShoppingList(ImmutableArray<ClothPlan> Lines, ImmutableArra
     /// <summary>The list for a plan.</summary>
     public static ShoppingList Of(Plan plan)
     {
-        ImmutableArray<ClothPlan> lines = [.. plan.Cloths.Where(cloth => !cloth.Marker.Placements.IsEmpty)];
+        ImmutableArray<ClothPlan> lines = [.. plan.Cloths.Where(cloth => cloth.Leftovers is null && !cloth.Marker.Placements.IsEmpty)];
         return new ShoppingList(
             lines,
             [.. lines.Where(line => line.Purchase.Cost is not null).GroupBy(line => line.Purchase.Currency)

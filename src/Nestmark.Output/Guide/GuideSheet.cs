@@ -175,7 +175,7 @@ internal sealed class GuideSheet
     private double DrawHeader(Drawing page, double top, double width, double size)
     {
         TextColumn column = new(page, Margin, top, width);
-        string buy = GuideWords.Headline(_cloth.Purchase);
+        string buy = _cloth.Leftovers is null ? GuideWords.Headline(_cloth.Purchase) : "From leftovers";
         double buyWidth = new TextLine(buy, 5, FontWeight.Bold).WidthMillimeters;
         page.Text(Role.Label, buy, new Spot(Margin + width, top - 5), 5, Anchor.End, FontWeight.Bold);
         column.Write(FittedText.Cut(_plan.Job.Title, 5, FontWeight.Bold, width - buyWidth - 5), 5, FontWeight.Bold);

@@ -11,7 +11,7 @@ internal static class EdgeRoles
     public static ImmutableArray<EdgeAllowance> Of(ImmutableArray<OutlineVertex> outline, ImmutableArray<(Point Start, Length Width)> roles)
     {
         List<EdgeAllowance> allowances = [];
-        foreach (OutlineEdge edge in SeamOutline.Of(outline)?.Edges ?? [])
+        foreach (OutlineEdge edge in SeamOutline.Of(outline, [])?.Edges ?? [])
         {
             foreach ((Point start, Length width) in roles)
             {

@@ -74,7 +74,7 @@ public static class FacingDraft
     /// <summary>Edges that lie on edges of the piece take their allowances.</summary>
     private static ImmutableArray<EdgeAllowance> SharedAllowances(ImmutableArray<OutlineVertex> outline, Piece piece)
     {
-        if (Making.SeamOutline.Of(outline) is not { } seam)
+        if (Making.SeamOutline.Of(outline, []) is not { } seam)
             return [];
         EdgeRun[] edges = [.. piece.Edges.Where(edge => edge.Kind == EdgeKind.Cut).Select(edge => EdgeRun.Find(piece, [edge.From, edge.To])).OfType<EdgeRun>()];
         List<EdgeAllowance> allowances = [];

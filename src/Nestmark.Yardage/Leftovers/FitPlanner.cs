@@ -32,6 +32,40 @@ public static class FitPlanner
         return new FitPlan(plan, [.. fits]);
     }
 
+    /// <summary>What stands in the way of looking at leftovers at all.</summary>
+    public static ImmutableArray<Problem> Obstacles(Job job) => job.Remnants.IsEmpty
+        ? [new Problem(Severity.Error, new Place(job.Source, 0, 0, "remnants"), "The job lists no leftovers.", "Add remnants: { corner: { rectangle: 60 x 40 } }.")]
+        : [];
+
+    /// <summary>Plans a job from its leftovers first; only what finds no place on them is laid on cloth to buy, open and in one layer.</summary>
+    /// <param name="job">The job, without errors. Cloths of which no leftover is listed are planned as ever.</param>
+    /// <param name="effort">How long and how the search may run.</param>
+    /// <param name="report">Called with news: name of the cloth, and how its search stands.</param>
+    /// <param name="cancellation">Ends the searches; the best so far is kept.</param>
+    public static Plan LeftoversFirst(Job job, Effort effort, Action<string, SearchProgress> report, CancellationToken cancellation)
+    {
+        string[] withLeftovers = [.. job.Remnants.Select(remnant => remnant.Cloth)];
+        Job fitted = job with { Pieces = [.. job.Pieces.Where(piece => withLeftovers.Contains(piece.Cloth))] };
+        Job bought = job with
+        {
+            Pieces = [.. job.Pieces.Where(piece => !withLeftovers.Contains(piece.Cloth))],
+            Cloths = [.. job.Cloths.Where(cloth => !withLeftovers.Contains(cloth.Name))],
+        };
+        Effort half = effort with { Seconds = effort.Seconds / 2 };
+        FitPlan fit = Make(fitted, half, cancellation);
+        Plan rest = bought.Cloths.IsEmpty ? new Plan(job, effort, [], []) : Planner.Make(bought, half, report, cancellation);
+        return new Plan(job, effort, [.. fit.Cloths.SelectMany(Plans), .. rest.Cloths], rest.Notes);
+    }
+
+    private static IEnumerable<ClothPlan> Plans(ClothFit fit)
+    {
+        ImmutableArray<Unplaced> unplaced = fit.More is null ? [.. fit.Missing.Select(missing => new Unplaced(missing.Title, "", $"{missing.Title}: {missing.Reason}"))] : [];
+        if (fit.Layout is { } layout && (!layout.Marker.Placements.IsEmpty || fit.More is null))
+            yield return layout with { Marker = layout.Marker with { Unplaced = unplaced } };
+        if (fit.More is { } more)
+            yield return more;
+    }
+
     private static ClothFit Fit(Job job, Cloth cloth, SearchSettings settings)
     {
         ImmutableArray<Remnant> remnants = [.. job.Remnants.Where(remnant => remnant.Cloth == cloth.Name)];
