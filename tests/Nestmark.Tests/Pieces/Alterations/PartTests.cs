@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Nestmark.Geometry;
 using Nestmark.Pieces;
 using Nestmark.Pieces.Alterations;
 using static Nestmark.Tests.Pieces.Alterations.Altered;
