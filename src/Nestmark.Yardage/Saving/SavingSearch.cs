@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using Nestmark.Cloths;
 using Nestmark.Geometry;
 using Nestmark.Nesting;
 
@@ -46,8 +47,11 @@ public static class SavingSearch
     private static ClothPlan? Searched(Trial trial, Effort effort, CancellationToken cancellation)
     {
         ClothPlan plan = Planner.Make(trial.Job, effort, (_, _) => { }, cancellation).Cloths[0];
-        return cancellation.IsCancellationRequested || !plan.Marker.Unplaced.IsEmpty ? null : plan;
+        return cancellation.IsCancellationRequested || !plan.Marker.Unplaced.IsEmpty || IsOpenInTruth(plan) ? null : plan;
     }
+
+    // A mixed lay whose folded section came out empty is an open one, which is tried for itself.
+    private static bool IsOpenInTruth(ClothPlan plan) => plan.Marker.Surface is { Form: LayForm.Mixed } surface && surface.Bands[0].To == Length.Zero;
 
     private static Effort Part(Effort effort, int parts) => effort with
     {
