@@ -1,4 +1,3 @@
-using Nestmark.Geometry;
 using Nestmark.Input;
 using Nestmark.Pieces;
 using Nestmark.Pieces.Seams;
