@@ -19,6 +19,7 @@ public sealed class ChartCellsFile
     private readonly string _origin;
     private readonly Dictionary<string, ChartFinding> _findings = new(StringComparer.Ordinal);
     private bool _isOwn;
+    private bool _isCutOff;
 
     private ChartCellsFile(string path, string origin) => (_path, _origin) = (path, origin);
 
@@ -34,7 +35,7 @@ public sealed class ChartCellsFile
         try
         {
             if (File.Exists(file._path))
-                file.Load(File.ReadAllLines(file._path));
+                file.Load(File.ReadAllText(file._path));
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
@@ -55,9 +56,13 @@ public sealed class ChartCellsFile
         {
             Directory.CreateDirectory(Path.GetDirectoryName(_path)!);
             if (!_isOwn)
+            {
                 File.WriteAllText(_path, _origin + "\n");
+                _isCutOff = false;
+            }
             _isOwn = true;
-            File.AppendAllText(_path, Line(key, finding) + "\n");
+            File.AppendAllText(_path, (_isCutOff ? "\n" : "") + Line(key, finding) + "\n");
+            _isCutOff = false;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or NotSupportedException)
         {
@@ -65,8 +70,10 @@ public sealed class ChartCellsFile
         }
     }
 
-    private void Load(string[] lines)
+    private void Load(string text)
     {
+        string[] lines = text.ReplaceLineEndings("\n").Split('\n');
+        _isCutOff = !text.EndsWith('\n');
         _isOwn = lines.Length > 0 && lines[0] == _origin;
         foreach (string line in _isOwn ? lines.Skip(1) : [])
         {

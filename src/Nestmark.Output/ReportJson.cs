@@ -77,7 +77,6 @@ public static class ReportJson
         JsonFile.WriteLength(json, "layLength_mm", marker.LayLength);
         json.WriteNumber("efficiency", Math.Round(marker.EfficiencyRatio, 6));
         WritePurchase(json, cloth.Purchase);
-        ReportLays.Write(json, cloth);
         json.WriteStartArray("placements");
         foreach (Placement placement in marker.Placements)
             WritePlacement(json, placement);

@@ -24,7 +24,7 @@ internal static class GradedPieces
             : [piece])];
     }
 
-    private static IEnumerable<DraftedPiece> Graded(DraftedPiece piece, (TextNode Piece, GradeTable Table) table, ImmutableArray<string> sizes, JobContext context)
+    private static List<DraftedPiece> Graded(DraftedPiece piece, (TextNode Piece, GradeTable Table) table, ImmutableArray<string> sizes, JobContext context)
     {
         string path = "grade.pieces." + table.Piece.Text;
         if (piece.Keys.Shape.Value is TextNode { Text: var outline } && outline.Contains("{size}", StringComparison.Ordinal))

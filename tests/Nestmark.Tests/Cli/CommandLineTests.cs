@@ -20,7 +20,7 @@ public sealed class CommandLineTests
     [InlineData("lay job.yaml --paper")]
     [InlineData("check")]
     [InlineData("check job.yaml --format svg")]
-    [InlineData("check job.yaml --out x --format pdf")]
+    [InlineData("check job.yaml --out x --format png")]
     public void A_wrong_command_line_ends_with_2_and_one_line_of_usage(string commandLine)
     {
         CliRun run = new();

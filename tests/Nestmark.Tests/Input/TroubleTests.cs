@@ -49,7 +49,6 @@ public sealed class TroubleTests
     [InlineData("hole", Severity.Error, "hole.svg:2:2 (#front)", "The piece has several closed shapes and one outline", "Give the outline class=\"outline\", and the")]
     [InlineData("huge-coordinates", Severity.Error, "huge-coordinates.svg:2:2 (#front)", "The path data breaks at character 14: found a", "Mend or redraw the path; a")]
     [InlineData("huge-number", Severity.Error, "huge-number.yaml:7:19 (cloths.shell.width)", "Found \"1e400\" with an exponent.", "Write the number in plain digits,")]
-    [InlineData("key-of-later", Severity.Error, "key-of-later.yaml:8:1 (seams)", "The key seams is not yet understood by this", "Take it out; everything else can")]
     [InlineData("merged-key", Severity.Error, "merged-key.yaml:6:11 (<<)", "Found <<; merged keys are not used in job", "Write the keys out.")]
     [InlineData("missing-file", Severity.Error, "missing-file.yaml:5:21 (pieces.front.outline)", "There is no file nowhere.svg beside the job file.", "Check the name; it is looked")]
     [InlineData("missing-id", Severity.Error, "missing-id.yaml:5:21 (pieces.front.outline)", "The drawing has no element with the id frnt.", "Did you mean front?")]

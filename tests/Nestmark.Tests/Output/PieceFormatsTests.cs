@@ -8,7 +8,7 @@ using Nestmark.Yardage;
 
 namespace Nestmark.Tests.Output;
 
-/// <summary>Pieces written for other programs and read back are the same pieces, to the micrometer; notches within 2 micrometers. Only the letters of corners may begin elsewhere.</summary>
+/// <summary>Pieces written for other programs and read back are the same pieces, to the micrometer; outlines within 20 micrometers, which is what the reader thins by; notches within 2. Only the letters of corners may begin elsewhere.</summary>
 public sealed class PieceFormatsTests
 {
     [Theory]
@@ -27,7 +27,7 @@ public sealed class PieceFormatsTests
             Piece piece = written.Piece;
             AssertSame(piece, ReadBack(piece, file, format, "seam", piece.Name), piece.SeamLine);
             Piece cut = ReadBack(piece, file, format, "cut", format == "svg" && HasAllowance(piece) ? Address(piece) + "-cut" : piece.Name);
-            AssertRing(piece.CuttingLine, cut.CuttingLine);
+            AssertNear(piece.CuttingLine, cut.CuttingLine);
             Assert.Equal(piece.FoldEdge, cut.FoldEdge);
         }
     }
@@ -89,12 +89,15 @@ public sealed class PieceFormatsTests
 
     private static void AssertSame(Piece wanted, Piece found, Polygon seamLine)
     {
-        AssertRing(seamLine, found.SeamLine);
+        AssertNear(seamLine, found.SeamLine);
         Assert.Equal(wanted.FoldEdge is null, found.FoldEdge is null);
         Assert.Equal(wanted.Grainline.End - wanted.Grainline.Start, found.Grainline.End - found.Grainline.Start);
         // Letters begin at the lowest-left corner as drawn, so they may begin elsewhere in a drawing that lies along the grain.
         Assert.Equal(wanted.Corners.Select(corner => corner.Place - seamLine.Outer.Min()).Order(), found.Corners.Select(corner => corner.Place - found.SeamLine.Outer.Min()).Order());
-        Assert.Equal(wanted.Edges.Select(edge => (edge.SeamLineLength, edge.Kind)).Order(), found.Edges.Select(edge => (edge.SeamLineLength, edge.Kind)).Order());
+        Assert.Equal(wanted.Edges.Select(edge => edge.Kind).Order(), found.Edges.Select(edge => edge.Kind).Order());
+        Assert.All(
+            wanted.Edges.Select(edge => edge.SeamLineLength.TotalMillimeters).Order().Zip(found.Edges.Select(edge => edge.SeamLineLength.TotalMillimeters).Order()),
+            pair => Assert.Equal(pair.First, pair.Second, 0.02));
         Assert.Equal(wanted.Lines.Select(line => (line.Label, line.Points.Length)), found.Lines.Select(line => (line.Label, line.Points.Length)));
         Assert.Equal(wanted.Marks.Select(mark => (mark.Label, mark.Place - seamLine.Outer.Min())), found.Marks.Select(mark => (mark.Label, mark.Place - found.SeamLine.Outer.Min())));
         Assert.Equal(wanted.Notches.Select(notch => notch.Name), found.Notches.Select(notch => notch.Name));
@@ -102,11 +105,15 @@ public sealed class PieceFormatsTests
             (pair.First.OnSeamLine - seamLine.Outer.Min() - (pair.Second.OnSeamLine - found.SeamLine.Outer.Min())).NormMicrometers, 0, 2));
     }
 
-    /// <summary>The same ring, wherever it lies and whichever vertex is first.</summary>
-    private static void AssertRing(Polygon wanted, Polygon found)
+    /// <summary>The same ring within 20 micrometers: reading drops vertices that lie so near the line between their neighbors.</summary>
+    private static void AssertNear(Polygon wanted, Polygon found)
     {
-        Assert.Equal(Normal(wanted), Normal(found));
+        Assert.All(Normal(wanted), point => Assert.InRange(Distance(Normal(found), point), 0, 21));
+        Assert.All(Normal(found), point => Assert.InRange(Distance(Normal(wanted), point), 0, 21));
     }
+
+    private static double Distance(List<Point> ring, Point point) =>
+        Enumerable.Range(0, ring.Count).Min(i => (PointLocation.NearestOnSegment(ring[i], ring[(i + 1) % ring.Count], point) - point).NormMicrometers);
 
     private static List<Point> Normal(Polygon polygon)
     {
