@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Nestmark.Geometry;
 using Nestmark.Geometry.NoFit;
@@ -18,13 +19,12 @@ internal sealed class PairFit
 
     private const float FarAway = 3e18f;
 
-    private readonly float[] _startX;
-    private readonly float[] _startY;
-    private readonly float[] _endX;
-    private readonly float[] _endY;
-    private readonly float[] _alongX;
-    private readonly float[] _alongY;
-    private readonly float[] _inverseSquare;
+    /// <summary>Edges lie in blocks of eight: their starts in x and y, their ends in x and y, one over their square lengths, and their lengths.</summary>
+    private const int BlockLength = 48;
+
+    private const float FarthestStepMicrometers = 20;
+
+    private readonly float[] _edges;
     private readonly double _centerX;
     private readonly double _centerY;
 
@@ -38,14 +38,9 @@ internal sealed class PairFit
         _centerX = Math.Round((MinX + MaxX) / 2);
         _centerY = Math.Round((MinY + MaxY) / 2);
         EdgeCount = rings.Sum(ring => ring.Length);
-        int padded = (EdgeCount + 7) & ~7;
-        _startX = Filled(padded, FarAway);
-        _startY = Filled(padded, FarAway);
-        _endX = Filled(padded, FarAway);
-        _endY = Filled(padded, FarAway);
-        _alongX = new float[padded];
-        _alongY = new float[padded];
-        _inverseSquare = new float[padded];
+        _edges = new float[(EdgeCount + 7) / 8 * BlockLength];
+        for (int spare = EdgeCount; spare < (EdgeCount + 7) / 8 * 8; spare++)
+            SetEdge(spare, FarAway, FarAway, FarAway, FarAway);
         int edge = 0;
         foreach ((double X, double Y)[] ring in rings)
         {
@@ -67,98 +62,136 @@ internal sealed class PairFit
     /// <summary>How far the place lies inside the region: the distance to its boundary in micrometers, or 0 outside.</summary>
     public float Depth(double x, double y)
     {
-        float placeX = (float)(x - _centerX);
-        float placeY = (float)(y - _centerY);
-        Vector256<float> atX = Vector256.Create(placeX);
-        Vector256<float> atY = Vector256.Create(placeY);
+        Vector256<float> atX = Vector256.Create((float)(x - _centerX));
+        Vector256<float> atY = Vector256.Create((float)(y - _centerY));
         Vector256<float> nearest = Vector256.Create(float.MaxValue);
         Vector256<float> parity = Vector256<float>.Zero;
-        Vector256<float> zero = Vector256<float>.Zero;
-        Vector256<float> one = Vector256<float>.One;
-        ref float startX = ref _startX[0];
-        ref float startY = ref _startY[0];
-        ref float endY = ref _endY[0];
-        ref float alongX = ref _alongX[0];
-        ref float alongY = ref _alongY[0];
-        ref float inverse = ref _inverseSquare[0];
-        for (nuint i = 0; i < (nuint)_startX.Length; i += 8)
+        float[] edges = _edges;
+        ref float first = ref edges[0];
+        for (nuint i = 0; i < (nuint)edges.Length; i += BlockLength)
         {
-            Vector256<float> edgeX = Vector256.LoadUnsafe(ref alongX, i);
-            Vector256<float> edgeY = Vector256.LoadUnsafe(ref alongY, i);
-            Vector256<float> fromY = Vector256.LoadUnsafe(ref startY, i);
-            Vector256<float> offX = atX - Vector256.LoadUnsafe(ref startX, i);
-            Vector256<float> offY = atY - fromY;
-            Vector256<float> part = (offX * edgeX + offY * edgeY) * Vector256.LoadUnsafe(ref inverse, i);
-            part = Vector256.Min(Vector256.Max(part, zero), one);
-            Vector256<float> awayX = offX - part * edgeX;
-            Vector256<float> awayY = offY - part * edgeY;
-            nearest = Vector256.Min(nearest, awayX * awayX + awayY * awayY);
-            Vector256<float> straddles = Vector256.GreaterThan(fromY, atY) ^ Vector256.GreaterThan(Vector256.LoadUnsafe(ref endY, i), atY);
-            Vector256<float> isLeft = Vector256.GreaterThan(edgeX * offY, edgeY * offX) ^ Vector256.LessThan(edgeY, zero);
+            Vector256<float> startX = Vector256.LoadUnsafe(ref first, i);
+            Vector256<float> startY = Vector256.LoadUnsafe(ref first, i + 8);
+            Vector256<float> endY = Vector256.LoadUnsafe(ref first, i + 24);
+            Vector256<float> edgeX = Vector256.LoadUnsafe(ref first, i + 16) - startX;
+            Vector256<float> edgeY = endY - startY;
+            Vector256<float> offX = atX - startX;
+            Vector256<float> offY = atY - startY;
+            nearest = Vector256.Min(nearest, SquareDistance(offX, offY, edgeX, edgeY, Vector256.LoadUnsafe(ref first, i + 32)));
+            Vector256<float> straddles = Vector256.GreaterThan(startY, atY) ^ Vector256.GreaterThan(endY, atY);
+            Vector256<float> isLeft = Vector256.GreaterThan(edgeX * offY, edgeY * offX) ^ Vector256.LessThan(edgeY, Vector256<float>.Zero);
             parity ^= straddles & isLeft;
         }
-        uint bits = parity.ExtractMostSignificantBits();
-        if ((BitOperations.PopCount(bits) & 1) == 0)
+        if ((BitOperations.PopCount(parity.ExtractMostSignificantBits()) & 1) == 0)
             return 0;
-        Vector128<float> half = Vector128.Min(nearest.GetLower(), nearest.GetUpper());
-        float least = Math.Min(Math.Min(half[0], half[1]), Math.Min(half[2], half[3]));
-        return MathF.Sqrt(least);
+        return RootOfLeast(nearest);
     }
 
-    /// <summary>Adds where the horizontal line at y crosses the boundary; an even number of places, rising.</summary>
-    public void CrossHorizontal(double y, List<double> crossings)
+    /// <summary>Distance to the boundary from a place known to lie inside.</summary>
+    public float DepthInside(double x, double y)
     {
-        int first = crossings.Count;
-        float placeY = (float)(y - _centerY);
-        for (int i = 0; i < EdgeCount; i++)
+        Vector256<float> atX = Vector256.Create((float)(x - _centerX));
+        Vector256<float> atY = Vector256.Create((float)(y - _centerY));
+        Vector256<float> nearest = Vector256.Create(float.MaxValue);
+        float[] edges = _edges;
+        ref float first = ref edges[0];
+        for (nuint i = 0; i < (nuint)edges.Length; i += BlockLength)
         {
-            if (_startY[i] > placeY == _endY[i] > placeY)
-                continue;
-            double part = (placeY - (double)_startY[i]) / ((double)_endY[i] - _startY[i]);
-            AddSorted(crossings, first, _startX[i] + part * _alongX[i] + _centerX);
+            Vector256<float> startX = Vector256.LoadUnsafe(ref first, i);
+            Vector256<float> startY = Vector256.LoadUnsafe(ref first, i + 8);
+            nearest = Vector256.Min(nearest, SquareDistance(
+                atX - startX, atY - startY, Vector256.LoadUnsafe(ref first, i + 16) - startX, Vector256.LoadUnsafe(ref first, i + 24) - startY, Vector256.LoadUnsafe(ref first, i + 32)));
         }
+        return RootOfLeast(nearest);
     }
 
-    /// <summary>Adds where the upright line at x crosses the boundary; an even number of places, rising.</summary>
-    public void CrossUpright(double x, List<double> crossings)
+    /// <summary>Where a line crosses the boundary: an even number of places, rising.</summary>
+    /// <param name="x">A point of the line.</param>
+    /// <param name="y">As <paramref name="x"/>.</param>
+    /// <param name="alongX">Direction of the line, a unit vector.</param>
+    /// <param name="alongY">As <paramref name="alongX"/>.</param>
+    /// <param name="crossings">Room for as many as there are edges.</param>
+    /// <returns>How many there are.</returns>
+    public int Cross(double x, double y, double alongX, double alongY, Span<LineCrossing> crossings)
     {
-        int first = crossings.Count;
-        float placeX = (float)(x - _centerX);
-        for (int i = 0; i < EdgeCount; i++)
+        int count = 0;
+        float[] edges = _edges;
+        ref float first = ref edges[0];
+        Vector256<float> atX = Vector256.Create((float)(x - _centerX));
+        Vector256<float> atY = Vector256.Create((float)(y - _centerY));
+        Vector256<float> lineX = Vector256.Create((float)alongX);
+        Vector256<float> lineY = Vector256.Create((float)alongY);
+        for (nuint i = 0; i < (nuint)edges.Length; i += BlockLength)
         {
-            if (_startX[i] > placeX == _endX[i] > placeX)
+            Vector256<float> startX = Vector256.LoadUnsafe(ref first, i) - atX;
+            Vector256<float> startY = Vector256.LoadUnsafe(ref first, i + 8) - atY;
+            Vector256<float> endX = Vector256.LoadUnsafe(ref first, i + 16) - atX;
+            Vector256<float> endY = Vector256.LoadUnsafe(ref first, i + 24) - atY;
+            Vector256<float> startSide = lineX * startY - lineY * startX;
+            Vector256<float> endSide = lineX * endY - lineY * endX;
+            Vector256<float> straddles = Vector256.GreaterThan(startSide, Vector256<float>.Zero) ^ Vector256.GreaterThan(endSide, Vector256<float>.Zero);
+            uint left = straddles.ExtractMostSignificantBits();
+            if (left == 0)
                 continue;
-            double part = (placeX - (double)_startX[i]) / ((double)_endX[i] - _startX[i]);
-            AddSorted(crossings, first, _startY[i] + part * _alongY[i] + _centerY);
+            Vector256<float> fall = startSide - endSide;
+            Vector256<float> startAt = lineX * startX + lineY * startY;
+            Vector256<float> endAt = lineX * endX + lineY * endY;
+            Vector256<float> at = startAt + startSide / fall * (endAt - startAt);
+            Vector256<float> step = Vector256.Min(Vector256.LoadUnsafe(ref first, i + 40) / Vector256.Abs(fall), Vector256.Create(FarthestStepMicrometers));
+            for (; left != 0; left &= left - 1)
+            {
+                int lane = BitOperations.TrailingZeroCount(left);
+                Insert(crossings, count++, new LineCrossing(at[lane], step[lane], (int)i / BlockLength * 8 + lane));
+            }
         }
+        return count;
     }
 
-    private static void AddSorted(List<double> crossings, int first, double crossing)
+    /// <summary>Direction of an edge, a unit vector; 0, 0 for an edge without extent.</summary>
+    public (double X, double Y) DirectionOf(int edge)
     {
-        int at = crossings.Count;
-        crossings.Add(crossing);
-        for (; at > first && crossings[at - 1] > crossing; at--)
+        ReadOnlySpan<float> block = _edges.AsSpan(edge / 8 * BlockLength + edge % 8);
+        return block[40] > 0 ? ((block[16] - block[0]) / (double)block[40], (block[24] - block[8]) / (double)block[40]) : (0, 0);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<float> SquareDistance(Vector256<float> offX, Vector256<float> offY, Vector256<float> edgeX, Vector256<float> edgeY, Vector256<float> inverseSquare)
+    {
+        Vector256<float> part = (offX * edgeX + offY * edgeY) * inverseSquare;
+        part = Vector256.Min(Vector256.Max(part, Vector256<float>.Zero), Vector256<float>.One);
+        Vector256<float> awayX = offX - part * edgeX;
+        Vector256<float> awayY = offY - part * edgeY;
+        return awayX * awayX + awayY * awayY;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static float RootOfLeast(Vector256<float> squares)
+    {
+        Vector128<float> half = Vector128.Min(squares.GetLower(), squares.GetUpper());
+        half = Vector128.Min(half, Vector128.Shuffle(half, Vector128.Create(2, 3, 0, 1)));
+        return MathF.Sqrt(Math.Min(half[0], half[1]));
+    }
+
+    private static void Insert(Span<LineCrossing> crossings, int count, LineCrossing crossing)
+    {
+        int at = count;
+        for (; at > 0 && crossings[at - 1].At > crossing.At; at--)
             crossings[at] = crossings[at - 1];
         crossings[at] = crossing;
     }
 
-    private void SetEdge(int edge, (double X, double Y) start, (double X, double Y) end)
-    {
-        _startX[edge] = (float)(start.X - _centerX);
-        _startY[edge] = (float)(start.Y - _centerY);
-        _endX[edge] = (float)(end.X - _centerX);
-        _endY[edge] = (float)(end.Y - _centerY);
-        _alongX[edge] = _endX[edge] - _startX[edge];
-        _alongY[edge] = _endY[edge] - _startY[edge];
-        double square = (double)_alongX[edge] * _alongX[edge] + (double)_alongY[edge] * _alongY[edge];
-        _inverseSquare[edge] = square > 0 ? (float)(1 / square) : 0;
-    }
+    private void SetEdge(int edge, (double X, double Y) start, (double X, double Y) end) =>
+        SetEdge(edge, (float)(start.X - _centerX), (float)(start.Y - _centerY), (float)(end.X - _centerX), (float)(end.Y - _centerY));
 
-    private static float[] Filled(int length, float value)
+    private void SetEdge(int edge, float startX, float startY, float endX, float endY)
     {
-        float[] array = new float[length];
-        Array.Fill(array, value);
-        return array;
+        Span<float> block = _edges.AsSpan(edge / 8 * BlockLength + edge % 8);
+        (block[0], block[8], block[16], block[24]) = (startX, startY, endX, endY);
+        double alongX = endX - startX;
+        double alongY = endY - startY;
+        double square = alongX * alongX + alongY * alongY;
+        block[32] = square > 0 ? (float)(1 / square) : 0;
+        block[40] = (float)Math.Sqrt(square);
     }
 
     /// <summary>The ring moved outward by the clearance; <c>null</c> for a hole too small to keep any of its inside.</summary>

@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace Nestmark.Nesting.Search;
 
 /// <summary>Where every item lies at one moment, overlaps allowed, with how severe each overlap is.</summary>
@@ -8,7 +10,7 @@ internal sealed class LayState
         X = new double[count];
         Y = new double[count];
         Way = new int[count];
-        Severity = new float[count * count];
+        Severity = new float[PaddedSquare(count)];
     }
 
     private LayState(LayState other)
@@ -29,7 +31,7 @@ internal sealed class LayState
     /// <summary>The way each item lies.</summary>
     public int[] Way { get; }
 
-    /// <summary>Severity of each pair, both halves filled: row times count plus column.</summary>
+    /// <summary>Severity of each pair, both halves filled: row times count plus column; zeros after the last row fill it up to a multiple of eight.</summary>
     public float[] Severity { get; }
 
     /// <summary>Length of the lay in micrometers.</summary>
@@ -48,16 +50,33 @@ internal sealed class LayState
         Length = other.Length;
     }
 
+    /// <summary>The square of a count, rounded up to a multiple of eight.</summary>
+    public static int PaddedSquare(int count) => (count * count + 7) & ~7;
+
     /// <summary>Sum of all pairs' severities.</summary>
     public double TotalSeverity()
     {
-        double sum = 0;
-        for (int i = 0; i < Count; i++)
+        Vector256<double> sum = Vector256<double>.Zero;
+        ref float severities = ref Severity[0];
+        for (nuint i = 0; i < (nuint)Severity.Length; i += 8)
         {
-            for (int j = i + 1; j < Count; j++)
-                sum += Severity[i * Count + j];
+            (Vector256<double> first, Vector256<double> second) = Vector256.Widen(Vector256.LoadUnsafe(ref severities, i));
+            sum += first + second;
         }
-        return sum;
+        return Vector256.Sum(sum) / 2;
+    }
+
+    /// <summary>The greatest severity of a pair.</summary>
+    public float GreatestSeverity()
+    {
+        Vector256<float> greatest = Vector256<float>.Zero;
+        ref float severities = ref Severity[0];
+        for (nuint i = 0; i < (nuint)Severity.Length; i += 8)
+            greatest = Vector256.Max(greatest, Vector256.LoadUnsafe(ref severities, i));
+        float most = 0;
+        for (int i = 0; i < 8; i++)
+            most = Math.Max(most, greatest[i]);
+        return most;
     }
 
     /// <summary>Whether an item overlaps any other.</summary>

@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace Nestmark.Nesting.Search;
 
 /// <summary>Removes all overlaps from a lay of fixed length, or comes as near as it can.</summary>
@@ -25,7 +27,7 @@ internal sealed class OverlapRemoval
         _placer = new PiecePlacer(problem, tuning, random);
         _count = problem.Items.Length;
         _pieces = problem.PieceCount;
-        _weights = new float[_count * _count];
+        _weights = new float[LayState.PaddedSquare(_count)];
         _colliding = new int[_count];
         _best = new LayState(_count);
     }
@@ -94,19 +96,21 @@ internal sealed class OverlapRemoval
 
     private void UpdateWeights(LayState state)
     {
-        float most = 0;
-        foreach (float severity in state.Severity)
-            most = Math.Max(most, severity);
+        float most = state.GreatestSeverity();
         if (most == 0)
             return;
-        float low = (float)_tuning.WeightGrowthLow;
-        float range = (float)(_tuning.WeightGrowthHigh - _tuning.WeightGrowthLow) / most;
-        float decay = (float)_tuning.WeightDecay;
-        float[] severities = state.Severity;
-        for (int i = 0; i < severities.Length; i++)
+        Vector256<float> low = Vector256.Create((float)_tuning.WeightGrowthLow);
+        Vector256<float> range = Vector256.Create((float)(_tuning.WeightGrowthHigh - _tuning.WeightGrowthLow) / most);
+        Vector256<float> decay = Vector256.Create((float)_tuning.WeightDecay);
+        ref float severities = ref state.Severity[0];
+        ref float weights = ref _weights[0];
+        for (nuint i = 0; i < (nuint)_weights.Length; i += 8)
         {
-            float severity = severities[i];
-            _weights[i] = severity > 0 ? _weights[i] * (low + range * severity) : Math.Max(1, _weights[i] * decay);
+            Vector256<float> severity = Vector256.LoadUnsafe(ref severities, i);
+            Vector256<float> weight = Vector256.LoadUnsafe(ref weights, i);
+            Vector256<float> grown = weight * (low + range * severity);
+            Vector256<float> decayed = Vector256.Max(Vector256<float>.One, weight * decay);
+            Vector256.ConditionalSelect(Vector256.GreaterThan(severity, Vector256<float>.Zero), grown, decayed).StoreUnsafe(ref weights, i);
         }
     }
 }

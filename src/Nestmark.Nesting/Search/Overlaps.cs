@@ -12,28 +12,30 @@ namespace Nestmark.Nesting.Search;
 /// </remarks>
 internal sealed class Overlaps
 {
-    /// <summary>Single precision at 16 m along the lay; boxes are widened by it.</summary>
-    private const double BoxMargin = 2;
-
     private readonly SearchProblem _problem;
     private readonly int _count;
+    private readonly int[] _firstWays;
+    private readonly int[] _shapes;
     private readonly float[] _minX;
     private readonly float[] _maxX;
     private readonly float[] _minY;
     private readonly float[] _maxY;
-    private readonly PairFit?[] _fits;
+    private readonly PairSides _sides;
+    private readonly int[] _sideOf;
     private readonly double[] _otherX;
     private readonly double[] _otherY;
-    private readonly double[] _sign;
     private readonly float[] _weights;
-    private readonly float[] _scales;
-    private readonly List<double> _crossings = [];
+    private LineCrossing[] _crossings = new LineCrossing[64];
     private int _item;
 
     public Overlaps(SearchProblem problem)
     {
         _problem = problem;
         _count = problem.Items.Length;
+        _firstWays = new int[_count];
+        for (int item = 1; item < _count; item++)
+            _firstWays[item] = _firstWays[item - 1] + problem.Items[item - 1].Ways.Length;
+        _shapes = [.. problem.Items.SelectMany(item => item.Ways.Select(way => way.Shape))];
         int padded = (_count + 7) & ~7;
         _minX = new float[padded];
         _maxX = new float[padded];
@@ -41,12 +43,11 @@ internal sealed class Overlaps
         _maxY = new float[padded];
         Array.Fill(_minX, float.PositiveInfinity);
         Array.Fill(_maxX, float.NegativeInfinity);
-        _fits = new PairFit?[padded];
+        _sides = problem.Sides;
+        _sideOf = new int[padded];
         _otherX = new double[padded];
         _otherY = new double[padded];
-        _sign = new double[padded];
         _weights = new float[padded];
-        _scales = new float[padded];
     }
 
     /// <summary>The way that places are judged for.</summary>
@@ -61,19 +62,44 @@ internal sealed class Overlaps
     {
         _item = item;
         Way = way;
-        double size = _problem.SizeOf(_problem.Items[item].Ways[way].Shape);
-        for (int other = 0; other < _count; other++)
+        state.X.CopyTo(_otherX, 0);
+        state.Y.CopyTo(_otherY, 0);
+        if (weights.IsEmpty)
+            Array.Fill(_weights, 1f);
+        else
+            weights.Slice(item * _count, _count).CopyTo(_weights);
+        int shape = _shapes[_firstWays[item] + way];
+        int[] ways = state.Way;
+        for (int other = 0; other < _problem.PieceCount; other++)
         {
-            if (other == item || state.Way[other] < 0 || !_problem.KeepApart(item, other))
-            {
+            if (ways[other] >= 0)
+                SetOther(other, _sides.IndexOf(_shapes[_firstWays[other] + ways[other]], shape));
+            else
                 _minX[other] = float.PositiveInfinity;
-                continue;
-            }
-            int otherShape = _problem.Items[other].Ways[state.Way[other]].Shape;
-            SetOther(other, state.X[other], state.Y[other], _problem.ShapeAgainst(item, way, other), otherShape);
-            _scales[other] = (float)((size + _problem.SizeOf(otherShape)) / (2 * _problem.MeanSizeMicrometers));
-            _weights[other] = weights.IsEmpty ? 1 : weights[item * _count + other];
         }
+        for (int other = _problem.PieceCount; other < _count; other++)
+            SetObstacle(other, item, way);
+        _minX[item] = float.PositiveInfinity;
+    }
+
+    private void SetObstacle(int other, int item, int way)
+    {
+        if (_problem.KeepApart(item, other))
+            SetOther(other, _sides.IndexOf(_shapes[_firstWays[other]], _problem.ShapeAgainst(item, way, other)));
+        else
+            _minX[other] = float.PositiveInfinity;
+    }
+
+    private void SetOther(int other, int side)
+    {
+        _sideOf[other] = side;
+        PairSide pair = _sides[side];
+        float x = (float)_otherX[other];
+        float y = (float)_otherY[other];
+        _minX[other] = x + pair.MinX;
+        _maxX[other] = x + pair.MaxX;
+        _minY[other] = y + pair.MinY;
+        _maxY[other] = y + pair.MaxY;
     }
 
     /// <summary>Weighted severity of all overlaps at a place; may stop early with any value above the limit.</summary>
@@ -110,41 +136,66 @@ internal sealed class Overlaps
     }
 
     /// <summary>Adds the places on the horizontal line through y, between two bounds, that lie just outside the no-fit polygon of one of the others.</summary>
-    /// <remarks>Depth is concave between the crossings of convex no-fit polygons, so the least value on a line lies at one of these places or at its ends.</remarks>
     public void AddPlacesAlong(double y, double low, double high, List<double> places)
     {
         for (int other = 0; other < _count; other++)
         {
             if (y <= _minY[other] || y >= _maxY[other] || high < _minX[other] || low > _maxX[other])
                 continue;
-            _crossings.Clear();
-            _fits[other]!.CrossHorizontal(_sign[other] * (y - _otherY[other]), _crossings);
-            AddOutside(other, _otherX[other], low, high, places);
+            ReadOnlySpan<LineCrossing> crossings = Cross(other, new SearchLine(_otherX[other], y, 1, 0, low, high));
+            for (int i = 0; i < crossings.Length; i++)
+            {
+                double place = _otherX[other] + crossings[i].At + (i % 2 == 0 ? -1 : 1);
+                if (place >= low && place <= high)
+                    places.Add(place);
+            }
         }
     }
 
-    /// <summary>As <see cref="AddPlacesAlong"/> for the upright line through x.</summary>
-    public void AddPlacesAcross(double x, double low, double high, List<double> places)
+    /// <summary>Writes down the others whose no-fit polygons have bounds that meet those of a line.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="near">Room for all items.</param>
+    /// <returns>How many there are.</returns>
+    public int Near(in SearchLine line, Span<int> near)
     {
-        for (int other = 0; other < _count; other++)
+        (double fromX, double toX) = line.Extent(line.X, line.AlongX);
+        (double fromY, double toY) = line.Extent(line.Y, line.AlongY);
+        Vector256<float> lowX = Vector256.Create((float)fromX);
+        Vector256<float> highX = Vector256.Create((float)toX);
+        Vector256<float> lowY = Vector256.Create((float)fromY);
+        Vector256<float> highY = Vector256.Create((float)toY);
+        int count = 0;
+        for (int i = 0; i < _count; i += 8)
         {
-            if (x <= _minX[other] || x >= _maxX[other] || high < _minY[other] || low > _maxY[other])
-                continue;
-            _crossings.Clear();
-            _fits[other]!.CrossUpright(_sign[other] * (x - _otherX[other]), _crossings);
-            AddOutside(other, _otherY[other], low, high, places);
+            Vector256<float> meets =
+                Vector256.LessThan(lowX, Vector256.LoadUnsafe(ref _maxX[i])) & Vector256.GreaterThan(highX, Vector256.LoadUnsafe(ref _minX[i]))
+                & Vector256.LessThan(lowY, Vector256.LoadUnsafe(ref _maxY[i])) & Vector256.GreaterThan(highY, Vector256.LoadUnsafe(ref _minY[i]));
+            for (uint left = meets.ExtractMostSignificantBits(); left != 0; left &= left - 1)
+                near[count++] = i + BitOperations.TrailingZeroCount(left);
         }
+        return count;
     }
 
-    private void AddOutside(int other, double origin, double low, double high, List<double> places)
+    /// <summary>Where a line crosses the no-fit polygon of another item: an even number of places, rising; good until the next call.</summary>
+    public ReadOnlySpan<LineCrossing> Cross(int other, in SearchLine line)
     {
-        for (int i = 0; i < _crossings.Count; i++)
-        {
-            double outside = _crossings[i] + (i % 2 == 0 ? -1 : 1);
-            double place = origin + _sign[other] * outside;
-            if (place >= low && place <= high)
-                places.Add(place);
-        }
+        PairSide side = SideOf(other);
+        PairFit fit = side.Fit;
+        double sign = side.Sign;
+        if (_crossings.Length < fit.EdgeCount)
+            _crossings = new LineCrossing[fit.EdgeCount];
+        int count = fit.Cross(sign * (line.X - _otherX[other]), sign * (line.Y - _otherY[other]), sign * line.AlongX, sign * line.AlongY, _crossings);
+        return _crossings.AsSpan(0, count);
+    }
+
+    /// <summary>Direction of an edge of the no-fit polygon of another item, a unit vector; 0, 0 when it has no extent.</summary>
+    public (double X, double Y) DirectionOf(int other, int edge) => SideOf(other).Fit.DirectionOf(edge);
+
+    /// <summary>Weighted severity of the overlap with one other item at a place known to lie inside its no-fit polygon.</summary>
+    public float ValueInside(int other, double x, double y)
+    {
+        PairSide side = SideOf(other);
+        return _weights[other] * side.Scale * MathF.Sqrt(side.Fit.DepthInside(side.Sign * (x - _otherX[other]), side.Sign * (y - _otherY[other])));
     }
 
     /// <summary>Lower and upper ends of the no-fit polygons of the others, just outside.</summary>
@@ -154,9 +205,10 @@ internal sealed class Overlaps
         {
             if (_minX[other] == float.PositiveInfinity)
                 continue;
-            bool upright = _sign[other] > 0;
-            yield return Math.Floor(state.Y[other] + (upright ? _fits[other]!.MinY : -_fits[other]!.MaxY)) - 1;
-            yield return Math.Ceiling(state.Y[other] + (upright ? _fits[other]!.MaxY : -_fits[other]!.MinY)) + 1;
+            PairSide side = SideOf(other);
+            (double low, double high) = side.Sign > 0 ? (side.Fit.MinY, side.Fit.MaxY) : (-side.Fit.MaxY, -side.Fit.MinY);
+            yield return Math.Floor(state.Y[other] + low) - 1;
+            yield return Math.Ceiling(state.Y[other] + high) + 1;
         }
     }
 
@@ -170,23 +222,10 @@ internal sealed class Overlaps
 
     private float SeverityWith(int other, double x, double y)
     {
-        double sign = _sign[other];
-        float depth = _fits[other]!.Depth(sign * (x - _otherX[other]), sign * (y - _otherY[other]));
-        return depth > 0 ? MathF.Sqrt(depth * _scales[other]) * _scales[other] : 0;
+        PairSide side = SideOf(other);
+        float depth = side.Fit.Depth(side.Sign * (x - _otherX[other]), side.Sign * (y - _otherY[other]));
+        return depth > 0 ? MathF.Sqrt(depth) * side.Scale : 0;
     }
 
-    /// <summary>One no-fit polygon serves both orders of a pair: seen from the other side it is turned half round.</summary>
-    private void SetOther(int other, double x, double y, int shape, int otherShape)
-    {
-        bool otherIsStill = otherShape <= shape;
-        PairFit fit = otherIsStill ? _problem.FitOf(otherShape, shape) : _problem.FitOf(shape, otherShape);
-        _fits[other] = fit;
-        _otherX[other] = x;
-        _otherY[other] = y;
-        _sign[other] = otherIsStill ? 1 : -1;
-        _minX[other] = (float)(x + (otherIsStill ? fit.MinX : -fit.MaxX) - BoxMargin);
-        _maxX[other] = (float)(x + (otherIsStill ? fit.MaxX : -fit.MinX) + BoxMargin);
-        _minY[other] = (float)(y + (otherIsStill ? fit.MinY : -fit.MaxY) - BoxMargin);
-        _maxY[other] = (float)(y + (otherIsStill ? fit.MaxY : -fit.MinY) + BoxMargin);
-    }
+    private PairSide SideOf(int other) => _sides[_sideOf[other]];
 }

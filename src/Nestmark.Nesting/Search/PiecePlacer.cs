@@ -1,7 +1,10 @@
 namespace Nestmark.Nesting.Search;
 
-/// <summary>Finds a better place for one item among all others: samples over the lay and near the item, then the best few refined.</summary>
-/// <remarks>The scheme of samples and coordinate descent follows J. Gardeyn, G. Vanden Berghe, T. Wauters (2025), arXiv:2509.13329, sections 7 and 8; the numbers are our own.</remarks>
+/// <summary>Finds a better place for one item among all others: samples over the lay and near the item, then exact searches along lines from the best few.</summary>
+/// <remarks>
+/// The samples follow J. Gardeyn, G. Vanden Berghe, T. Wauters (2025), arXiv:2509.13329, sections 7 and 8; the numbers are our own.
+/// Where no-fit polygons are convex the least value lies where two of them cross; sliding along the edge just met finds such places.
+/// </remarks>
 internal sealed class PiecePlacer
 {
     private readonly SearchProblem _problem;
@@ -9,7 +12,7 @@ internal sealed class PiecePlacer
     private readonly RandomStream _random;
     private readonly Overlaps[] _overlaps;
     private readonly Spot[] _best;
-    private readonly List<double> _places = [];
+    private readonly LineSearch _lines;
     private int _bestCount;
 
     public PiecePlacer(SearchProblem problem, SearchTuning tuning, RandomStream random)
@@ -19,6 +22,7 @@ internal sealed class PiecePlacer
         _random = random;
         _overlaps = [.. Enumerable.Range(0, Math.Min(tuning.WaysAtOnce, problem.Items.Max(item => item.Ways.Length))).Select(_ => new Overlaps(problem))];
         _best = new Spot[tuning.Refined];
+        _lines = new LineSearch(problem.Items.Length);
     }
 
     /// <summary>Moves an item to the best place found, perhaps where it is, and brings its severities up to date.</summary>
@@ -32,15 +36,29 @@ internal sealed class PiecePlacer
             SampleWide(state, item, _random.Below(ways));
         for (int i = 0; i < _tuning.NearSamples; i++)
             SampleNear(state, item, i % 2 == 0 ? _tuning.NearSpread : _tuning.NearSpread / 5);
-        Spot best = _best[0];
-        for (int i = 0; i < _bestCount && best.Value > 0; i++)
+        Spot best = _best[0].Value == 0 ? _best[0] : Refined(state, item);
+        (state.X[item], state.Y[item], state.Way[item]) = (best.X, best.Y, _overlaps[best.Way].Way);
+        _overlaps[best.Way].WriteSeverities(state, best.X, best.Y);
+    }
+
+    /// <summary>The best of the spots after a few lines from each, and many from the most promising.</summary>
+    private Spot Refined(LayState state, int item)
+    {
+        for (int i = 0; i < _bestCount; i++)
         {
-            Spot refined = Refine(state, item, SearchLines(state, item, _best[i]));
+            _best[i] = SearchLines(state, item, _best[i], _tuning.FirstLines);
+            if (_best[i].Value == 0)
+                return _best[i];
+        }
+        _best.AsSpan(0, _bestCount).Sort((first, second) => first.Value.CompareTo(second.Value));
+        Spot best = _best[0];
+        for (int i = 0; i < Math.Min(_bestCount, _tuning.Finalists); i++)
+        {
+            Spot refined = SearchLines(state, item, _best[i], _tuning.LineSearches);
             if (refined.Value < best.Value)
                 best = refined;
         }
-        (state.X[item], state.Y[item], state.Way[item]) = (best.X, best.Y, _overlaps[best.Way].Way);
-        _overlaps[best.Way].WriteSeverities(state, best.X, best.Y);
+        return best;
     }
 
     /// <summary>Gets the current way ready as number 0 and some of the other allowed ones after it; returns how many.</summary>
@@ -110,98 +128,50 @@ internal sealed class PiecePlacer
         _bestCount = Math.Min(_bestCount + 1, _best.Length);
     }
 
-    /// <summary>Goes by turns to the best place on the horizontal and on the upright line through the spot, until neither helps.</summary>
-    private Spot SearchLines(LayState state, int item, Spot spot)
+    /// <summary>Goes by turns to the best place on the horizontal and on the upright line through the spot, and along each edge met, until none helps.</summary>
+    /// <param name="state">Where the others lie.</param>
+    /// <param name="item">The item.</param>
+    /// <param name="spot">Where to begin.</param>
+    /// <param name="lines">Most lines to search.</param>
+    private Spot SearchLines(LayState state, int item, Spot spot, int lines)
     {
-        Overlaps overlaps = _overlaps[spot.Way];
-        int way = overlaps.Way;
-        double reach = _tuning.LineReach * _problem.SizeOf(_problem.Items[item].Ways[way].Shape);
-        (double lowX, double highX) = (_problem.LowX(item, way), _problem.HighX(item, way, state.Length));
-        (double lowY, double highY) = (_problem.LowY(item, way), _problem.HighY(item, way));
         int failed = 0;
-        for (int i = 0; i < _tuning.LineSearches && failed < 2 && spot.Value > 0; i++)
+        int axis = 0;
+        (double X, double Y) edge = (0, 0);
+        for (int i = 0; i < lines && failed < 2 && spot.Value > 0; i++)
         {
-            float before = spot.Value;
-            spot = i % 2 == 0
-                ? BestAlong(overlaps, spot, Math.Max(lowX, spot.X - reach), Math.Min(highX, spot.X + reach))
-                : BestAcross(overlaps, spot, Math.Max(lowY, spot.Y - reach), Math.Min(highY, spot.Y + reach));
-            failed = spot.Value < before ? 0 : failed + 1;
-        }
-        return spot;
-    }
-
-    private Spot BestAlong(Overlaps overlaps, Spot spot, double low, double high)
-    {
-        _places.Clear();
-        overlaps.AddPlacesAlong(spot.Y, low, high, _places);
-        Spot best = spot;
-        foreach (double x in _places)
-        {
-            float value = overlaps.Value(x, spot.Y, best.Value);
-            if (value < best.Value)
-                best = spot with { X = x, Value = value };
-        }
-        return best;
-    }
-
-    private Spot BestAcross(Overlaps overlaps, Spot spot, double low, double high)
-    {
-        _places.Clear();
-        overlaps.AddPlacesAcross(spot.X, low, high, _places);
-        Spot best = spot;
-        foreach (double y in _places)
-        {
-            float value = overlaps.Value(spot.X, y, best.Value);
-            if (value < best.Value)
-                best = spot with { Y = y, Value = value };
-        }
-        return best;
-    }
-
-    /// <summary>Coordinate descent: a step along x, y or both, longer after success, halved after failure.</summary>
-    private Spot Refine(LayState state, int item, Spot spot)
-    {
-        Overlaps overlaps = _overlaps[spot.Way];
-        double step = _tuning.FirstStep * _problem.SizeOf(_problem.Items[item].Ways[overlaps.Way].Shape);
-        double last = _tuning.LastStepMicrometers;
-        int kind = 0;
-        while (step > last && spot.Value > 0)
-        {
-            kind = DirectionFor(item, overlaps.Way);
-            (double alongX, double alongY) = kind switch
+            bool slides = edge != (0, 0);
+            (double alongX, double alongY) = slides ? edge : axis++ % 2 == 0 ? (1.0, 0.0) : (0.0, 1.0);
+            SearchLine line = LineThrough(state, item, spot, alongX, alongY);
+            LinePlace place = _lines.Best(_overlaps[spot.Way], line, spot.Value, out float value);
+            edge = place.Other >= 0 ? _overlaps[spot.Way].DirectionOf(place.Other, place.Edge) : (0, 0);
+            if (value < spot.Value)
             {
-                0 => (step, 0.0),
-                1 => (0.0, step),
-                2 => (step * 0.7071, step * 0.7071),
-                _ => (step * 0.7071, -step * 0.7071),
-            };
-            Spot forward = At(state, item, spot, alongX, alongY);
-            Spot backward = forward.Value < spot.Value ? forward : At(state, item, spot, -alongX, -alongY);
-            Spot better = forward.Value < backward.Value ? forward : backward;
-            if (better.Value < spot.Value)
-            {
-                spot = better;
-                step *= 1.1;
+                spot = Moved(state, item, spot with { Value = value }, place.At * alongX, place.At * alongY);
+                failed = 0;
             }
-            else
+            else if (!slides)
             {
-                step *= 0.5;
+                failed++;
             }
         }
         return spot;
     }
 
-    /// <summary>Along, across or one of two slants; only along or across where the other place is fixed by a fold.</summary>
-    private int DirectionFor(int item, int way)
+    private Spot Moved(LayState state, int item, Spot spot, double byX, double byY)
     {
-        Seat seat = _problem.Items[item].Ways[way].Seat;
-        return seat.LowY == seat.HighY ? 0 : seat.X is not null ? 1 : _random.Below(4);
+        (double x, double y) = Clamped(state, item, spot.Way, spot.X + byX, spot.Y + byY);
+        return spot with { X = x, Y = y };
     }
 
-    private Spot At(LayState state, int item, Spot spot, double alongX, double alongY)
+    private SearchLine LineThrough(LayState state, int item, Spot spot, double alongX, double alongY)
     {
-        (double x, double y) = Clamped(state, item, spot.Way, spot.X + alongX, spot.Y + alongY);
-        return new Spot(_overlaps[spot.Way].Value(x, y, spot.Value), x, y, spot.Way);
+        int way = _overlaps[spot.Way].Way;
+        double reach = _tuning.LineReach * _problem.SizeOf(_problem.Items[item].Ways[way].Shape);
+        SearchLine line = new(spot.X, spot.Y, alongX, alongY, -reach, reach);
+        return line
+            .Within(spot.X, alongX, _problem.LowX(item, way), _problem.HighX(item, way, state.Length))
+            .Within(spot.Y, alongY, _problem.LowY(item, way), _problem.HighY(item, way));
     }
 
     private (double X, double Y) Clamped(LayState state, int item, int slot, double x, double y)

@@ -7,7 +7,6 @@ namespace Nestmark.Nesting.Search;
 internal sealed class SearchProblem
 {
     private readonly SearchShape[] _shapes;
-    private readonly PairFits _fits;
 
     /// <summary>Whether any outline has fewer corners than the true one.</summary>
     public bool IsSimplified { get; private init; }
@@ -17,11 +16,10 @@ internal sealed class SearchProblem
         Items = items;
         PieceCount = pieces;
         _shapes = shapes;
-        _fits = new PairFits([.. shapes.Select(shape => shape.Reach)]);
+        Sides = new PairSides(shapes, new PairFits([.. shapes.Select(shape => shape.Reach)]));
         GroupCount = groups;
         DepthMicrometers = task.Surface.Depth.Micrometers;
         GapMicrometers = task.Gap.Micrometers;
-        MeanSizeMicrometers = shapes.Average(shape => shape.SizeMicrometers);
         AreaSquareMicrometers = items.Sum(item => item.AreaSquareMicrometers);
         ObstaclesEndMicrometers = task.Obstacles.IsEmpty ? 0 : task.Obstacles.Max(obstacle => obstacle.Area.Bounds.MaxX);
         IsAnchored = pieces < items.Length || items.Any(item => item.Ways.Any(way => way.Seat.X is not null));
@@ -45,8 +43,8 @@ internal sealed class SearchProblem
 
     public double GapMicrometers { get; }
 
-    /// <summary>Mean size of the shapes; the unit of severities.</summary>
-    public double MeanSizeMicrometers { get; }
+    /// <summary>The no-fit polygons of all pairs of shapes.</summary>
+    public PairSides Sides { get; }
 
     /// <summary>Sum over one layer of every item.</summary>
     public double AreaSquareMicrometers { get; }
@@ -87,9 +85,6 @@ internal sealed class SearchProblem
         SearchWay way = shapes.WayOf(obstacle.Area, Math.Min(meanSize, ShapeTable.SizeOf(obstacle.Area)));
         return new SearchItem([way], -1, FoldContact.Free, 0, obstacle.Kind == ObstacleKind.Flaw ? ItemKind.Flaw : ItemKind.NoCloth);
     }
-
-    /// <summary>The no-fit polygon of two shapes; the still one's index is not above the moving one's.</summary>
-    public PairFit FitOf(int still, int moving) => _fits.Of(still, moving);
 
     public double SizeOf(int shape) => _shapes[shape].SizeMicrometers;
 

@@ -22,17 +22,17 @@ internal sealed record SearchTuning
     /// <summary>Ways of an item tried in one placing.</summary>
     public int WaysAtOnce { get; init; } = 4;
 
-    /// <summary>Exact searches along x and y by turns before the steps of a refinement.</summary>
-    public int LineSearches { get; init; } = 4;
+    /// <summary>Most exact searches along lines from each sample before the best go on.</summary>
+    public int FirstLines { get; init; } = 2;
+
+    /// <summary>Most promising samples, which go on.</summary>
+    public int Finalists { get; init; } = 2;
+
+    /// <summary>Most exact searches along lines from each of the most promising samples.</summary>
+    public int LineSearches { get; init; } = 8;
 
     /// <summary>Reach of an exact search to both sides, in sizes of the item.</summary>
     public double LineReach { get; init; } = 0.5;
-
-    /// <summary>First step of a refinement, in sizes of the item.</summary>
-    public double FirstStep { get; init; } = 0.05;
-
-    /// <summary>A refinement ends below this step.</summary>
-    public double LastStepMicrometers { get; init; } = 200;
 
     /// <summary>Growth of a pair's weight while it overlaps: least.</summary>
     public double WeightGrowthLow { get; init; } = 1.2;

@@ -1,0 +1,46 @@
+using Nestmark.Nesting.NoFit;
+
+namespace Nestmark.Nesting.Search;
+
+/// <summary>The no-fit polygon of a still and a moving shape, as the moving one sees it.</summary>
+/// <remarks>One polygon serves both orders of a pair: seen from the other side it is turned half round.</remarks>
+internal sealed class PairSide
+{
+    /// <summary>Single precision at 16 m along the lay; boxes are widened by it.</summary>
+    private const double BoxMargin = 2;
+
+    /// <summary>Takes one side of a pair.</summary>
+    /// <param name="fit">The no-fit polygon.</param>
+    /// <param name="isTurned">Whether it was made with the shapes the other way round.</param>
+    /// <param name="size">Mean size of the two shapes, the mean of all being 1.</param>
+    public PairSide(PairFit fit, bool isTurned, double size)
+    {
+        Fit = fit;
+        Sign = isTurned ? -1 : 1;
+        MinX = (float)((isTurned ? -fit.MaxX : fit.MinX) - BoxMargin);
+        MaxX = (float)((isTurned ? -fit.MinX : fit.MaxX) + BoxMargin);
+        MinY = (float)((isTurned ? -fit.MaxY : fit.MinY) - BoxMargin);
+        MaxY = (float)((isTurned ? -fit.MinY : fit.MaxY) + BoxMargin);
+        Scale = (float)(size * Math.Sqrt(size));
+    }
+
+    public PairFit Fit { get; }
+
+    /// <summary>-1 when the polygon is turned half round, otherwise 1.</summary>
+    public double Sign { get; }
+
+    /// <summary>Bounds relative to the still shape, a little wider than the polygon.</summary>
+    public float MinX { get; }
+
+    /// <summary>As <see cref="MinX"/>.</summary>
+    public float MaxX { get; }
+
+    /// <summary>As <see cref="MinX"/>.</summary>
+    public float MinY { get; }
+
+    /// <summary>As <see cref="MinX"/>.</summary>
+    public float MaxY { get; }
+
+    /// <summary>Factor on the root of the depth that makes it a severity.</summary>
+    public float Scale { get; }
+}
