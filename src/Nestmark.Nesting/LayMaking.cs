@@ -38,7 +38,7 @@ public static class LayMaking
         Marker last = Lay(best.Option, settings with { Stop = settings.Stop.Part(TrialsEnd, 1) });
         if (last.ClothLength < best.Marker.ClothLength)
             best = best with { Marker = last };
-        return new LaidCloth(best.Option, best.Marker, [.. finalists.Skip(1).Where(trial => trial.Option.Form != best.Option.Form).Select(trial => trial.Marker)]);
+        return new LaidCloth(best.Option, best.Marker, [.. finalists.Skip(1).Select(trial => trial.Marker).Where(marker => marker.Surface.Form != best.Marker.Surface.Form).DistinctBy(marker => marker.Surface.Form)]);
 
         Marker Lay(LayOption option, SearchSettings share) => LayMaking.Lay(option, share, makeMarker);
     }
@@ -68,6 +68,9 @@ public static class LayMaking
     {
         if (option.Sections.Length == 1)
             return makeMarker(option.Sections[0], settings);
+        LayTask[] laid = [.. option.Sections.Where(section => !section.Demands.IsEmpty)];
+        if (laid.Length < 2)
+            return makeMarker((laid.Length == 0 ? option.Sections[1] : laid[0]) with { Impossible = option.Impossible }, settings);
         double folded = AreaOf(option.Sections[0]);
         double share = folded / Math.Max(1, folded + AreaOf(option.Sections[1]));
         Marker first = makeMarker(option.Sections[0], settings with { Stop = settings.Stop.Part(0, share), Report = _ => { } });
