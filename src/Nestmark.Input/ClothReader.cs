@@ -68,6 +68,7 @@ internal static class ClothReader
     {
         (double lengthShrinkage, double widthShrinkage) = Shrinkage(reader, context);
         LayForm lay = reader.ReadWord("lay", Lays, LayForm.Folded);
+        (Length nearShade, Length farShade) = Shade(reader, context);
         return new Cloth
         {
             Name = name,
@@ -76,8 +77,8 @@ internal static class ClothReader
             Lay = lay,
             FoldDepth = FoldDepth(reader, lay, context),
             Flaws = FlawReader.Read(reader, width, lay, context),
-            NearShade = Shade(reader, "near", context),
-            FarShade = Shade(reader, "far", context),
+            NearShade = nearShade,
+            FarShade = farShade,
             Faces = reader.ReadWord("faces", Faces, ClothFaces.OneRightSide),
             Stretch = reader.ReadWord("stretch", Stretches, ClothStretch.Alike),
             Nap = reader.ReadWord("nap", Naps, Nap.OneWay),
@@ -90,16 +91,17 @@ internal static class ClothReader
         };
     }
 
-    /// <summary>Width of the off-color strip beside one selvage: one figure for both, or near and far.</summary>
-    private static Length Shade(MapReader reader, string side, JobContext context)
+    /// <summary>Widths of the off-color strips beside the selvages: one figure for both, or near and far.</summary>
+    private static (Length Near, Length Far) Shade(MapReader reader, JobContext context)
     {
         if (reader.Find("shade")?.Value is not MapNode)
-            return reader.Read("shade", side == "near" ? context.ZeroOrMore : text => new(context.ZeroOrMore(text).Value, null), Length.Zero);
+        {
+            Length both = reader.Read("shade", context.ZeroOrMore, Length.Zero);
+            return (both, both);
+        }
         MapReader sides = context.AsMap(reader.Find("shade")!.Value, reader.PathOf("shade"))!;
-        sides.Find(side == "near" ? "far" : "near");
-        Length shade = sides.Read(side, context.ZeroOrMore, Length.Zero);
-        if (side == "far")
-            sides.RefuseTheRest();
+        (Length, Length) shade = (sides.Read("near", context.ZeroOrMore, Length.Zero), sides.Read("far", context.ZeroOrMore, Length.Zero));
+        sides.RefuseTheRest();
         return shade;
     }
 

@@ -128,7 +128,7 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
             Tilt = reader.Read<Angle?>("tilt", ReadTilt, null),
             Direction = reader.ReadWord("direction", DirectionWords, DirectionRule.AsCloth),
             Stretch = reader.ReadWord("stretch", StretchWords, StretchRule.AnyWay),
-            PiecedAllowance = reader.Read<Length?>("pieced", text => new(context.ZeroOrMore(text).Value, context.ZeroOrMore(text).Fault), null),
+            PiecedAllowance = reader.Read<Length?>("pieced", ReadPieced, null),
             Flaws = reader.ReadWord("flaws", FlawWords, FlawTolerance.Nowhere),
         };
     }
@@ -185,6 +185,12 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
     {
         Reading<Angle> angle = RatioText.Degrees(text);
         return new(angle.Value, angle.Fault);
+    }
+
+    private Reading<Length?> ReadPieced(string text)
+    {
+        Reading<Length> allowance = context.ZeroOrMore(text);
+        return new(allowance.Value, allowance.Fault);
     }
 
     private List<(string Size, DrawnPiece Piece)> Drawn(MapEntry shape, string item, PieceWish wish)

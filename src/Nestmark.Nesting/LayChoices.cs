@@ -11,8 +11,9 @@ public static class LayChoices
     private const int MostDepths = 6;
     private const int MostSplits = 8;
 
+    // Open first: what cannot lie there cannot lie anywhere, so its reasons are the ones to tell.
     private static readonly LayForm[] FormsToChoose =
-        [LayForm.Folded, LayForm.PartialFold, LayForm.DoubleFold, LayForm.CrosswiseFold, LayForm.CrosswiseTurned, LayForm.Mixed, LayForm.Open];
+        [LayForm.Open, LayForm.Folded, LayForm.PartialFold, LayForm.DoubleFold, LayForm.CrosswiseFold, LayForm.CrosswiseTurned, LayForm.Mixed];
 
     /// <summary>The options of a cloth.</summary>
     /// <param name="cloth">The cloth; its usable width is above zero.</param>

@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using Nestmark.Geometry;
 
 namespace Nestmark.Pieces;
 
 /// <summary>A piece ready to be laid: grainline along x; a piece for the fold lies with its fold edge on y = 0 and itself above it. Whole micrometers.</summary>
-/// <remarks>Compared by reference; (<see cref="Name"/>, <see cref="Size"/>) is its id within a job. Made by <see cref="PieceMaking"/>.</remarks>
-public sealed class Piece
+/// <remarks>A record for its <c>with</c>, so that a changed piece keeps every rule of the one it was; compared by reference; (<see cref="Name"/>, <see cref="Size"/>) is its id within a job. Made by <see cref="PieceMaking"/>.</remarks>
+public sealed record Piece
 {
     /// <summary>Name within the job.</summary>
     public required string Name { get; init; }
@@ -66,4 +67,10 @@ public sealed class Piece
 
     /// <summary>Name and size as people read it: "front M", or "front" without a size.</summary>
     public string Title => Size.Length == 0 ? Name : Name + " " + Size;
+
+    /// <inheritdoc/>
+    public bool Equals(Piece? other) => ReferenceEquals(this, other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(this);
 }

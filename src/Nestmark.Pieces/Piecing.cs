@@ -34,26 +34,19 @@ public static class Piecing
         if (cuttingLine.Length != 1 || seamLine.Length != 1 || cut.Width >= room.Width)
             return null;
         long y = (cuttingLine[0].Bounds.MinY + cuttingLine[0].Bounds.MaxY) / 2;
-        return new Piece
+        return whole with
         {
             Name = $"{whole.Name} part {number}",
-            Size = whole.Size,
-            Cut = whole.Cut,
             SeamLine = seamLine[0],
             CuttingLine = cuttingLine[0],
             Grainline = new Segment(new Point(half.MinX + half.Width / 4, y), new Point(half.MaxX - half.Width / 4, y)),
-            FoldEdge = null,
             CenterLine = null,
             Corners = [],
             Edges = [],
             Notches = [.. whole.Notches.Where(notch => Holds(half, notch.OnSeamLine))],
             Lines = [],
+            PiecedAllowance = null,
             Marks = [.. whole.Marks.Where(mark => Holds(half, mark.Place))],
-            Grain = whole.Grain,
-            Tilt = whole.Tilt,
-            Direction = whole.Direction,
-            Stretch = whole.Stretch,
-            Flaws = whole.Flaws,
         };
     }
 

@@ -24,14 +24,11 @@ public static class Unfolding
         Polygon seamLine = Opened(half.SeamLine);
         ImmutableArray<string> gone = PassedCorners(half, seamLine);
         ImmutableArray<PieceCorner> kept = [.. half.Corners.Where(corner => !gone.Contains(corner.Letter))];
-        return new Piece
+        return half with
         {
-            Name = half.Name,
-            Size = half.Size,
             Cut = half.Cut with { Kind = CutKind.Copies },
             SeamLine = seamLine,
             CuttingLine = Opened(half.CuttingLine),
-            Grainline = half.Grainline,
             FoldEdge = null,
             CenterLine = half.FoldEdge,
             Corners = [.. kept, .. kept.Where(corner => corner.Place.Y != 0).Select(corner => new PieceCorner(Primed(corner.Letter), Mirrored(corner.Place)))],
@@ -39,12 +36,6 @@ public static class Unfolding
             Notches = [.. half.Notches, .. half.Notches.Where(notch => notch.OnSeamLine.Y != 0).Select(Mirrored)],
             Lines = [.. half.Lines, .. half.Lines.Where(line => line.Points.Any(point => point.Y != 0)).Select(Mirrored)],
             Marks = [.. half.Marks, .. half.Marks.Where(mark => mark.Place.Y != 0).Select(mark => mark with { Place = Mirrored(mark.Place) })],
-            Grain = half.Grain,
-            Tilt = half.Tilt,
-            Direction = half.Direction,
-            Stretch = half.Stretch,
-            Flaws = half.Flaws,
-            PiecedAllowance = half.PiecedAllowance,
         };
     }
 

@@ -22,7 +22,7 @@ public static class ZoneMarking
             .Where(along => along > 1 && along < run.LengthMillimeters - 1 && !run.Notches.Any(notch => Math.Abs(notch.AlongMillimeters - along) < 1))
             .Select(along => NotchAt(run, along))];
         ImmutableArray<PieceLine> lines = label.Length > 0 && toMillimeters - fromMillimeters > 1 ? [new PieceLine(label, LineIn(run, fromMillimeters, toMillimeters))] : [];
-        return With(run.Piece, notches, lines);
+        return run.Piece with { Notches = [.. run.Piece.Notches, .. notches], Lines = [.. run.Piece.Lines, .. lines] };
     }
 
     private static Notch NotchAt(EdgeRun run, double alongMillimeters)
@@ -56,23 +56,4 @@ public static class ZoneMarking
         }
         return [.. points];
     }
-
-    private static Piece With(Piece piece, ImmutableArray<Notch> notches, ImmutableArray<PieceLine> lines) => new()
-    {
-        Name = piece.Name,
-        Size = piece.Size,
-        Cut = piece.Cut,
-        SeamLine = piece.SeamLine,
-        CuttingLine = piece.CuttingLine,
-        Grainline = piece.Grainline,
-        FoldEdge = piece.FoldEdge,
-        CenterLine = piece.CenterLine,
-        Corners = piece.Corners,
-        Edges = piece.Edges,
-        Notches = [.. piece.Notches, .. notches],
-        Lines = [.. piece.Lines, .. lines],
-        Marks = piece.Marks,
-        Grain = piece.Grain,
-        Tilt = piece.Tilt,
-    };
 }

@@ -77,23 +77,9 @@ public sealed class FlawTests
     private static Piece PieceOf(int index, Polygon shape, FlawTolerance tolerance)
     {
         Piece bare = TestPieces.Of($"piece{index}", string.Join(", ", shape.Outer.Select(point => FormattableString.Invariant($"{point.XMillimeters} {point.YMillimeters}"))), "1 pair");
-        return new Piece
+        return bare with
         {
-            Name = bare.Name,
-            Size = bare.Size,
-            Cut = bare.Cut,
-            SeamLine = bare.SeamLine,
             CuttingLine = tolerance == FlawTolerance.Allowances ? Offset.Grow(bare.SeamLine, Length.FromMillimeters(5)) : bare.CuttingLine,
-            Grainline = bare.Grainline,
-            FoldEdge = null,
-            CenterLine = null,
-            Corners = [],
-            Edges = [],
-            Notches = [],
-            Lines = [],
-            Marks = [],
-            Grain = bare.Grain,
-            Tilt = null,
             Flaws = tolerance,
         };
     }

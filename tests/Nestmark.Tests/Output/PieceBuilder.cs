@@ -28,24 +28,7 @@ internal static class PieceBuilder
         Point[] upper = [.. half.CuttingLine.Outer];
         Point[] whole = [.. Whole(upper)];
         Piece piece = Make(half.Name, half.Size, half.Cut, [.. whole], null, [.. half.Notches.Select(notch => notch.OnCuttingLine)]);
-        return new Piece
-        {
-            Name = piece.Name,
-            Size = piece.Size,
-            Cut = piece.Cut,
-            SeamLine = piece.SeamLine,
-            CuttingLine = piece.CuttingLine,
-            Grainline = piece.Grainline,
-            FoldEdge = null,
-            CenterLine = half.FoldEdge,
-            Corners = [],
-            Edges = [],
-            Notches = piece.Notches,
-            Lines = half.Lines,
-            Marks = half.Marks,
-            Grain = GrainRule.Along,
-            Tilt = null,
-        };
+        return piece with { CenterLine = half.FoldEdge, Lines = half.Lines, Marks = half.Marks };
     }
 
     /// <summary>Points on a cubic curve, both ends included, as outline text.</summary>

@@ -49,24 +49,7 @@ public sealed class PieceFormatsTests
     public void Names_and_labels_cannot_break_out_of_their_text()
     {
         Piece piece = TestPieces.Rectangle("Stehkragen \u00e4", 300, 40, "1");
-        Piece labelled = new()
-        {
-            Name = piece.Name,
-            Size = "",
-            Cut = piece.Cut,
-            SeamLine = piece.SeamLine,
-            CuttingLine = piece.CuttingLine,
-            Grainline = piece.Grainline,
-            FoldEdge = null,
-            CenterLine = null,
-            Corners = piece.Corners,
-            Edges = piece.Edges,
-            Notches = [],
-            Lines = [],
-            Marks = [new PieceMark("a\r\n  0\r\nEOF", Point.FromMillimeters(5, 5))],
-            Grain = GrainRule.Along,
-            Tilt = null,
-        };
+        Piece labelled = piece with { Marks = [new PieceMark("a\r\n  0\r\nEOF", Point.FromMillimeters(5, 5))] };
         Job job = Cli.CliRun.JobOf(TestCloths.Open, labelled);
         (Nestmark.Input.Dxf.DxfDrawing? drawing, IReadOnlyList<Problem> problems) = Input.Dxf.Drawings.Load(PiecesDxf.Write(job));
         Assert.Empty(problems);

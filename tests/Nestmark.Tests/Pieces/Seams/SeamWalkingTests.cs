@@ -157,6 +157,22 @@ public sealed class SeamWalkingTests
     }
 
     [Fact]
+    public void A_piece_with_a_zone_keeps_its_rules()
+    {
+        Piece skirt = Rectangle("skirt", 400) with
+        {
+            Direction = DirectionRule.EitherWay,
+            Stretch = StretchRule.AlongGrain,
+            Flaws = FlawTolerance.Anywhere,
+            PiecedAllowance = Length.FromMillimeters(10),
+        };
+        Piece marked = ZoneMarking.Marked(EdgeRun.Find(skirt, ["A", "B"])!, 100, 300, "gather to 10 cm");
+        Assert.Equal(
+            (DirectionRule.EitherWay, StretchRule.AlongGrain, FlawTolerance.Anywhere, skirt.PiecedAllowance),
+            (marked.Direction, marked.Stretch, marked.Flaws, marked.PiecedAllowance));
+    }
+
+    [Fact]
     public void A_zone_puts_notches_and_a_line_on_the_piece()
     {
         Piece skirt = Rectangle("skirt", 400);
