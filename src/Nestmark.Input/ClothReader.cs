@@ -76,6 +76,8 @@ internal static class ClothReader
             Lay = lay,
             FoldDepth = FoldDepth(reader, lay, context),
             Flaws = FlawReader.Read(reader, width, lay, context),
+            Repeat = PrintReader.Repeat(reader, context),
+            Border = PrintReader.Border(reader, context),
             NearShade = Shade(reader, "near", context),
             FarShade = Shade(reader, "far", context),
             Faces = reader.ReadWord("faces", Faces, ClothFaces.OneRightSide),
