@@ -56,6 +56,11 @@ public sealed record Cloth
 
     /// <summary>The same beside the far selvage.</summary>
     public Length FarShade { get; init; }
+    /// <summary>Its stripes or plaid; <c>null</c> for plain cloth and prints that need no matching.</summary>
+    public ClothRepeat? Repeat { get; init; }
+
+    /// <summary>A border along an edge; <c>null</c> for none.</summary>
+    public ClothBorder? Border { get; init; }
 
     /// <summary>Width left for pieces after the first wash: (width less its shrinkage) less both selvages. Rounded down to a micrometer; zero or less when nothing is left.</summary>
     /// <remarks>Counted in decimals, so that 2 % of 140 cm leaves 137.2 cm exactly.</remarks>

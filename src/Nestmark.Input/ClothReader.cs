@@ -77,6 +77,8 @@ internal static class ClothReader
             Lay = lay,
             FoldDepth = FoldDepth(reader, lay, context),
             Flaws = FlawReader.Read(reader, width, lay, context),
+            Repeat = PrintReader.Repeat(reader, context),
+            Border = PrintReader.Border(reader, context),
             NearShade = nearShade,
             FarShade = farShade,
             Faces = reader.ReadWord("faces", Faces, ClothFaces.OneRightSide),

@@ -15,4 +15,7 @@ internal sealed record JobDraft(
 
     /// <summary>Names of all pieces in the file, also of those that could not be read.</summary>
     public ImmutableArray<string> PieceNames { get; init; } = [];
+
+    /// <summary>The rules of matching.</summary>
+    public ImmutableArray<MatchDraft> Matches { get; init; } = [];
 }

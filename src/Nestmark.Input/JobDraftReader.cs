@@ -34,11 +34,12 @@ internal static class JobDraftReader
             job, context, sizes, read => Pieces(job, context, new PieceReader(context, outlines, read, seam)));
         ImmutableArray<JobSeam> seams = SeamReader.Read(job, context);
         ImmutableArray<Remnant> remnants = RemnantReader.Read(job, cloths, outlines, context);
+        ImmutableArray<MatchDraft> matches = MatchReader.Read(job, context);
         outlines.NoteUnused();
         job.RefuseTheRest();
         CheckCloths(pieces, cloths, context);
         filesRead.AddRange(outlines.FilesRead);
-        return new JobDraft(title, context, pieces, cloths, sizes, remnants) { Seams = seams, PieceNames = PieceNames(job) };
+        return new JobDraft(title, context, pieces, cloths, sizes, remnants) { Seams = seams, PieceNames = PieceNames(job), Matches = matches };
     }
 
     private static void CheckVersion(MapReader job, JobContext context)

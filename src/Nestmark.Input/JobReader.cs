@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Nestmark.Input.Drafting;
 using Nestmark.Input.Seams;
 using Nestmark.Input.Yaml;
+using Nestmark.Nesting;
 using Nestmark.Pieces;
 using Nestmark.Yardage;
 using Nestmark.Yardage.Seams;
@@ -27,8 +28,9 @@ public static class JobReader
             ImmutableArray<JobPiece> pieces = new PieceLineUp(draft, Made).All();
             ImmutableArray<JobSeam> seams = SeamFinding.Found(draft, pieces);
             pieces = SeamZones.Drawn(draft, pieces, seams);
+            ImmutableArray<MatchRule> matches = MatchReader.Checked(draft, pieces);
             if (!problems.HasErrors)
-                job = new Job(draft.Title, Path.GetFileName(path), draft.Context.System, pieces, draft.Cloths, draft.Sizes) { Remnants = draft.Remnants, Seams = seams };
+                job = new Job(draft.Title, Path.GetFileName(path), draft.Context.System, pieces, draft.Cloths, draft.Sizes) { Remnants = draft.Remnants, Seams = seams, Matches = matches };
 
             JobPiece? Made(DraftedPiece piece) => Make(piece, draft);
         }

@@ -50,11 +50,12 @@ public static class AllowedTurns
         return [.. turns];
     }
 
-    /// <summary>The direction rule of a piece on a cloth: the cloth's, unless the piece is an exception.</summary>
+    /// <summary>The direction rule of a piece on a cloth: the cloth's, unless the piece is an exception. An uneven print is one-way (references/trade.md 5, [TS-LAY], [GW-108]).</summary>
     public static Nap NapFor(Cloth cloth, Piece piece) => piece.Direction switch
     {
         DirectionRule.EitherWay => Nap.None,
         DirectionRule.OneWay => Nap.OneWay,
+        _ when cloth.Repeat is { Balance: PrintBalance.Uneven } => Nap.OneWay,
         _ => cloth.Nap,
     };
 

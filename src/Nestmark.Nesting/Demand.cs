@@ -17,4 +17,7 @@ public sealed record Demand(
 {
     /// <summary>What must keep off the flaws.</summary>
     public FlawRule Flaws { get; init; } = FlawRule.Avoid;
+
+    /// <summary>How the print holds it; <c>null</c> when nothing is to match.</summary>
+    public PrintHold? Hold { get; init; }
 }

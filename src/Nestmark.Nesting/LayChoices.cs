@@ -68,7 +68,11 @@ public static class LayChoices
                 .Where(depth => depth >= deepestHalf && depth < half.Micrometers)
                 .Distinct().Order().Select(Length.FromMicrometers),
         ];
-        return depths.IsEmpty ? [half / 2] : [.. Spread(depths, MostDepths)];
+        ImmutableArray<Length> tried = depths.IsEmpty ? [half / 2] : [.. Spread(depths, MostDepths)];
+        if (cloth.Repeat?.Across is not { } repeat || orders.All(order => order.Hold?.Across is null))
+            return tried;
+        ImmutableArray<Length> onBars = [.. tried.Select(depth => LayPrint.FoldOnBar(cloth, depth + repeat / 2)).Where(depth => depth > Length.Zero && depth < half).Distinct()];
+        return onBars.IsEmpty ? tried : onBars;
     }
 
     /// <summary>Some of many, evenly, the first and the last among them.</summary>
@@ -106,13 +110,23 @@ public static class LayChoices
         List<LayOption> options = [];
         foreach (int count in Spread([.. Enumerable.Range(0, either.Length + 1)], MostSplits))
         {
-            HashSet<PieceOrder> single = [.. unfoldable, .. either.Take(count)];
+            HashSet<PieceOrder> single = WithTied([.. unfoldable, .. either.Take(count)], orders);
             LayTask first = LayRules.TaskFor(cloth, folded, orders.Where(order => !single.Contains(order)), wording, _ => Layering.TwoLayers);
             LayTask second = LayRules.TaskFor(cloth, open, orders.Where(single.Contains), wording, _ => Layering.OneLayer);
             options.Add(new LayOption(LayForm.Mixed, [first, second]));
         }
         return [.. options];
     }
+
+    /// <summary>Pieces that are matched to each other lie in the same section, where their places in the repeat are known.</summary>
+    private static HashSet<PieceOrder> WithTied(HashSet<PieceOrder> single, ImmutableArray<PieceOrder> orders)
+    {
+        HashSet<string> groups = [.. single.SelectMany(GroupsOf)];
+        PieceOrder[] added = [.. orders.Where(order => !single.Contains(order) && GroupsOf(order).Any(groups.Contains))];
+        return added.Length == 0 ? single : WithTied([.. single, .. added], orders);
+    }
+
+    private static IEnumerable<string> GroupsOf(PieceOrder order) => new[] { order.Hold?.Along, order.Hold?.Across }.OfType<AxisHold>().Select(hold => hold.Group);
 
     private static bool IsAmong(ImmutableArray<Unplaced> impossible, PieceOrder order) =>
         impossible.Any(unplaced => unplaced.Piece == order.Piece.Name && unplaced.Size == order.Size);

@@ -99,15 +99,34 @@ public static class LayMaking
     private static Marker Joined(LayOption option, Marker folded, Marker open)
     {
         LaySurface surface = LaySurface.Mixed(open.Surface.UsableWidth, folded.LayLength);
-        Point by = new(folded.LayLength.Micrometers, 0);
-        LayTask task = new(surface, option.Sections[0].Gap, option.Demands, option.Impossible);
+        Length spare = SpareToMatch(option, folded, open);
+        Point by = new((folded.LayLength + spare).Micrometers, 0);
+        LayTask task = new(surface, option.Sections[0].Gap, option.Demands, option.Impossible) { Print = PrintOn(option, surface) };
         Marker joined = new(
-            surface, folded.LayLength + open.LayLength,
-            [.. folded.Placements, .. open.Placements.Select(placement => placement with { Offset = placement.Offset + by })], option.Impossible);
+            surface, open.LayLength == Length.Zero ? folded.LayLength : folded.LayLength + spare + open.LayLength,
+            [.. folded.Placements, .. open.Placements.Select(placement => placement with { Offset = placement.Offset + by })], option.Impossible)
+        {
+            FirstBar = folded.FirstBar ?? BarBehind(task, open, by),
+        };
         return MarkerVerifier.Violations(task with { Gap = Length.Zero }, joined).IsEmpty
             ? joined
             : throw new InvalidOperationException("Two sound sections did not make a sound lay. This is a fault of the program: please report it with the job.");
     }
+
+    private static LayPrint? PrintOn(LayOption option, LaySurface surface) =>
+        option.Sections.Select(section => section.Print).FirstOrDefault(print => print is not null) is { } known ? LayPrint.Of(known.Cloth, surface) : null;
+
+    /// <summary>What lies between the sections, less than a repeat, so that the bars of the second go on from those of the first.</summary>
+    private static Length SpareToMatch(LayOption option, Marker folded, Marker open)
+    {
+        if (folded.FirstBar is not { } first || open.FirstBar is not { } second || PrintOn(option, open.Surface)?.Cloth.Repeat?.Along is not { } repeat)
+            return Length.Zero;
+        return Length.FromMicrometers(LayPrint.Modulo((first - second - folded.LayLength).Micrometers, repeat.Micrometers));
+    }
+
+    private static Length? BarBehind(LayTask task, Marker open, Point by) => open.FirstBar is { } bar && task.Print?.Cloth.Repeat?.Along is { } repeat
+        ? Length.FromMicrometers(LayPrint.Modulo(bar.Micrometers + by.X, repeat.Micrometers))
+        : null;
 
     private static double AreaOf(LayTask task) => task.Demands.Sum(demand => demand.Piece.CuttingLine.AreaSquareMillimeters / task.Surface.Depth.TotalMillimeters);
 

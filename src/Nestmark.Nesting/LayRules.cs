@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Nestmark.Cloths;
 using Nestmark.Geometry;
+using Nestmark.Nesting.Matching;
 using Nestmark.Pieces;
 
 namespace Nestmark.Nesting;
@@ -36,7 +37,8 @@ public static class LayRules
             if (reason is not null)
                 impossible.Add(new Unplaced(order.Piece.Name, order.Size, reason));
         }
-        return new LayTask(surface, cloth.Gap, [.. demands], [.. impossible]) { Obstacles = FlawPlaces.On(cloth, surface) };
+        LayTask task = new(surface, cloth.Gap, [.. demands], [.. impossible]) { Obstacles = FlawPlaces.On(cloth, surface) };
+        return demands.Exists(demand => demand.Hold is not null) ? MatchRefusals.WithoutStuck(task with { Print = LayPrint.Of(cloth, surface) }) : task;
     }
 
     private static string? Refusal(Cloth cloth, LaySurface surface, PieceOrder order)
@@ -44,6 +46,8 @@ public static class LayRules
         Piece piece = order.Piece;
         if (surface.Form == LayForm.CrosswiseFold && AllowedTurns.NapFor(cloth, piece) != Nap.None)
             return FitReasons.NapOnCrosswise(Title(order));
+        if (MatchRefusals.Of(cloth, surface, order, Title(order)) is { } reason)
+            return reason;
         if (!CopyForm.AlternativesFor(surface, piece, cloth.Nap, Layering.TwoLayers).IsEmpty)
             return null;
         return piece.Cut.Kind == CutKind.OnFold ? FitReasons.NoFoldFor(piece, Title(order)) : FitReasons.SingleOnFolded(piece, Title(order));
@@ -55,14 +59,17 @@ public static class LayRules
     {
         string? reason = null;
         Nap nap = AllowedTurns.NapFor(cloth, order.Piece);
+        LayPrint? print = order.Hold is null ? null : LayPrint.Of(cloth, surface);
         foreach (ImmutableArray<CopyForm> forms in CopyForm.AlternativesFor(surface, order.Piece, nap, layering))
         {
             Dictionary<CopyForm, ImmutableArray<Turn>> fitting = [];
             string? misfit = null;
             foreach (CopyForm form in forms.Distinct())
             {
-                ImmutableArray<Turn> turns = form.Turns(cloth, surface);
-                fitting[form] = [.. turns.Where(turn => Fits(surface, form, turn))];
+                ImmutableArray<Turn> turns = [.. form.Turns(cloth, surface).Where(turn => order.Hold is null || HeldTurns.Bear(cloth, order.Hold, turn))];
+                fitting[form] = [.. turns.Where(turn => Fits(surface, print, order.Hold, form, turn))];
+                if (fitting[form].IsEmpty && print is not null)
+                    misfit ??= MatchRefusals.Of(print, order.Hold!, form, turns, Title(order));
                 if (fitting[form].IsEmpty)
                     misfit ??= turns.IsEmpty ? FitReasons.GrainOnFold(order.Piece, Title(order)) : FitReasons.TooDeep(cloth, surface, form, Title(order), turns.Min(turn => DepthOf(form.Piece, turn)), wording);
             }
@@ -83,7 +90,7 @@ public static class LayRules
         for (int garment = 0; garment < order.Garments; garment++)
         {
             foreach (CopyForm form in forms)
-                demands.Add(new Demand(form.Piece, order.Size, ++copy, form.Layers, form.Contact, fitting[form], napGroup) { Flaws = FlawRuleOf(form.Piece) });
+                demands.Add(new Demand(form.Piece, order.Size, ++copy, form.Layers, form.Contact, fitting[form], napGroup) { Flaws = FlawRuleOf(form.Piece), Hold = order.Hold });
         }
     }
 
@@ -99,8 +106,8 @@ public static class LayRules
         return null;
     }
 
-    private static bool Fits(LaySurface surface, CopyForm form, Turn turn) =>
-        Seat.Of(surface, form.Layers, form.Contact, turn, turn.Apply(form.Piece.CuttingLine).Bounds, Seat.CleanRoom(FlawRuleOf(form.Piece), form.Piece, turn)).Any();
+    private static bool Fits(LaySurface surface, LayPrint? print, PrintHold? hold, CopyForm form, Turn turn) =>
+        HeldSeats.Of(surface, print, hold, form.Piece, form.Layers, form.Contact, turn, FlawRuleOf(form.Piece)).Any();
 
     private static FlawRule FlawRuleOf(Piece piece) => piece.Flaws switch
     {

@@ -14,4 +14,7 @@ public sealed record LayTask(
 {
     /// <summary>Places to keep free. With any, x = 0 is where the usable cloth begins, and the lay does not move along it.</summary>
     public ImmutableArray<Obstacle> Obstacles { get; init; } = [];
+
+    /// <summary>Where the print lies; <c>null</c> when no demand is held by it.</summary>
+    public LayPrint? Print { get; init; }
 }

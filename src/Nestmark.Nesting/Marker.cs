@@ -11,6 +11,9 @@ namespace Nestmark.Nesting;
 /// <param name="Unplaced">Pieces that cannot lie here.</param>
 public sealed record Marker(LaySurface Surface, Length LayLength, ImmutableArray<Placement> Placements, ImmutableArray<Unplaced> Unplaced)
 {
+    /// <summary>x of a crosswise bar of the print, from zero up to below its repeat; <c>null</c> without one. The lay begins so far before a bar.</summary>
+    public Length? FirstBar { get; init; }
+
     /// <summary>Length of cloth that the lay takes, without ends: twice its own where cut ends lie together.</summary>
     public Length ClothLength => LayLength * Surface.LengthsOfCloth;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Nestmark.Cloths;
 using Nestmark.Geometry;
+using Nestmark.Nesting.Matching;
 using Nestmark.Nesting.Search;
 using Nestmark.Nesting.Verification;
 
@@ -64,8 +65,11 @@ public static class MarkerMaking
             Point offset = new((long)Math.Round(state.X[i]), (long)Math.Round(state.Y[i]));
             placements[i] = ToPlacement(task.Demands[i], problem.Items[i].Ways[state.Way[i]].Turn, offset);
         }
-        return Closed(task, placements);
+        return Closed(task, placements, BarOf(problem, state));
     }
+
+    /// <summary>x of a crosswise bar, where the print ties pieces.</summary>
+    private static long? BarOf(SearchProblem problem, LayState state) => problem.Grid is { HoldsAnyAlong: true } ? (long)Math.Round(state.Phases[0]) : null;
 
     /// <summary>The marker with every placement moved to the nearest whole step of the task's coordinates, when it is sound and no longer so.</summary>
     /// <remarks>Brings shapes that fit each other exactly, which the search keeps a few micrometers apart, into contact.</remarks>
@@ -74,7 +78,7 @@ public static class MarkerMaking
         long step = Lattice.StepOf(task);
         if (step <= 1)
             return marker;
-        Marker snapped = Closed(task, [.. marker.Placements.Select(placement => placement with { Offset = Lattice.Nearest(placement.Offset, step) })]);
+        Marker snapped = Closed(task, [.. marker.Placements.Select(placement => placement with { Offset = Lattice.Nearest(placement.Offset, step) })], null);
         bool isBetter = snapped.LayLength <= marker.LayLength && MarkerVerifier.Violations(task, snapped).IsEmpty;
         return isBetter ? snapped : marker;
     }
@@ -82,6 +86,8 @@ public static class MarkerMaking
     /// <summary>Side by side along the lay, beyond all obstacles: the last resort, sound but where a fold across the cloth is too short.</summary>
     private static Marker InRow(LayTask task)
     {
+        if (PrintGrid.Of(task) is { } grid)
+            return InRow(task, grid);
         Placement[] placements = new Placement[task.Demands.Length];
         long x = task.Obstacles.IsEmpty ? 0 : Math.Max(0, task.Obstacles.Max(obstacle => obstacle.Area.Bounds.MaxX));
         for (int i = 0; i < placements.Length; i++)
@@ -93,20 +99,52 @@ public static class MarkerMaking
             placements[i] = ToPlacement(demand, turn, new Point(seat.X ?? x - room.MinX, seat.LowY));
             x += room.Width + task.Gap.Micrometers;
         }
-        return Closed(task, placements);
+        return Closed(task, placements, null);
+    }
+
+    /// <summary>The same, each piece at the next place that the print allows.</summary>
+    private static Marker InRow(LayTask task, PrintGrid grid)
+    {
+        Placement[] placements = new Placement[task.Demands.Length];
+        double[] phases = new double[grid.Count];
+        grid.Begin(phases, 0);
+        long end = task.Obstacles.IsEmpty ? 0 : Math.Max(0, task.Obstacles.Max(obstacle => obstacle.Area.Bounds.MaxX));
+        for (int i = 0; i < placements.Length; i++)
+        {
+            HeldWay[] ways = grid.WaysOf(i) ?? [.. task.Demands[i].Turns.SelectMany(turn => HeldSeats.Of(task, task.Demands[i], turn).Select(seat =>
+                new HeldWay(turn, seat, turn.Apply(task.Demands[i].Piece.CuttingLine).Bounds, 1, 1, 0)))];
+            int way = Enumerable.Range(0, ways.Length).First(k => grid.HasPlace(phases, i, k) && (task.Demands[i].NapGroup.Length == 0 || NapHeading.Of(ways[k].Turn) == 0));
+            double low = end - ways[way].Room.MinX;
+            (double x, double y) = grid.Nearest(phases, i, way, low, ways[way].Seat.LowY, low, double.MaxValue);
+            grid.Settle(phases, i, way, x);
+            placements[i] = ToPlacement(task.Demands[i], ways[way].Turn, new Point((long)Math.Ceiling(x), (long)Math.Round(y)));
+            end = placements[i].Offset.X + ways[way].Room.MaxX + task.Gap.Micrometers;
+        }
+        return Closed(task, placements, grid.HoldsAnyAlong ? (long)Math.Round(phases[0]) : null);
     }
 
     private static Placement ToPlacement(Demand demand, Turn turn, Point offset) =>
         new(demand.Piece, demand.Size, demand.Copy, demand.Layers, demand.Contact, turn, offset);
 
     /// <summary>Begins the lay at x = 0, unless it is anchored there, and ends it with its farthest placement.</summary>
-    private static Marker Closed(LayTask task, Placement[] placements)
+    private static Marker Closed(LayTask task, Placement[] placements, long? bar)
     {
         Box[] rooms = [.. placements.Select(placement => placement.CuttingLine.Bounds)];
         bool isAnchored = !task.Obstacles.IsEmpty || task.Surface.Folds.Any(fold => fold.Side == FoldSide.Begin);
         long begin = isAnchored ? 0 : rooms.Min(room => room.MinX);
         ImmutableArray<Placement> moved = [.. placements.Select(placement => placement with { Offset = placement.Offset - new Point(begin, 0) })];
-        return new Marker(task.Surface, Length.FromMicrometers(rooms.Max(room => room.MaxX) - begin), moved, task.Impossible);
+        return new Marker(task.Surface, Length.FromMicrometers(rooms.Max(room => room.MaxX) - begin), moved, task.Impossible)
+        {
+            FirstBar = FirstBarOf(task, bar - begin),
+        };
+    }
+
+    /// <summary>A bar within the first repeat; where nothing depends on it, at the beginning, which is the easiest to lay.</summary>
+    private static Length? FirstBarOf(LayTask task, long? bar)
+    {
+        if (bar is not { } place || task.Print!.Cloth.Repeat?.Along is not { } repeat)
+            return null;
+        return PrintGrid.Of(task) is { IsBarFree: true } ? Length.Zero : Length.FromMicrometers(LayPrint.Modulo(place, repeat.Micrometers));
     }
 
     private static void Guard(LayTask task, Demand demand)
@@ -116,5 +154,5 @@ public static class MarkerMaking
     }
 
     private static bool Fits(LayTask task, Demand demand, Turn turn) =>
-        Seat.Of(task.Surface, demand.Layers, demand.Contact, turn, turn.Apply(demand.Piece.CuttingLine).Bounds, Seat.CleanRoom(demand.Flaws, demand.Piece, turn)).Any();
+        HeldSeats.Of(task, demand, turn).Any();
 }

@@ -91,6 +91,7 @@ public static class ReportJson
         JsonFile.WriteLength(json, "gap_mm", cloth.Cloth.Gap);
         json.WriteString("nap", JsonFile.NapKey(cloth.Cloth.Nap));
         json.WriteNumber("utilization", Math.Round(Utilization.OfRatio(cloth), 6));
+        PrintJson.Write(json, cloth);
         json.WriteEndObject();
     }
 

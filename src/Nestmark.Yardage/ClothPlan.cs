@@ -15,4 +15,10 @@ public sealed record ClothPlan(Cloth Cloth, Marker Marker, Purchase Purchase)
 
     /// <summary>The leftovers that the marker lies on; <c>null</c> for cloth to buy.</summary>
     public RemnantTable? Leftovers { get; init; }
+
+    /// <summary>What matching the print costs; <c>null</c> when nothing is matched.</summary>
+    public MatchingCost? Matching { get; init; }
+
+    /// <summary>The rules of matching that its marker keeps, as the user wrote them.</summary>
+    public ImmutableArray<string> Rules { get; init; } = [];
 }

@@ -14,10 +14,13 @@ internal sealed record ClothWork(Cloth Cloth, ImmutableArray<PieceOrder> Orders,
     public double AreaSquareMillimeters { get; } =
         Options[0].Demands.Sum(demand => demand.Layers * demand.Piece.CuttingLine.AreaSquareMillimeters);
 
+    /// <summary>Whether the print ties any piece.</summary>
+    public bool IsMatched => Orders.Any(order => order.Hold is not null);
+
     /// <summary>The work on one cloth of a job.</summary>
     public static ClothWork Of(Job job, Cloth cloth, LayWording wording)
     {
-        ImmutableArray<PieceOrder> orders = OrdersOf(job, cloth);
+        ImmutableArray<PieceOrder> orders = PrintHolding.Held(cloth, OrdersOf(job, cloth), job.Matches);
         return new ClothWork(cloth, orders, LayChoices.For(cloth, orders, wording));
     }
 

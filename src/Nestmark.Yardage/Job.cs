@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Nestmark.Cloths;
+using Nestmark.Nesting;
 using Nestmark.Yardage.Seams;
 
 namespace Nestmark.Yardage;
@@ -15,6 +16,9 @@ public sealed record Job(
     string Title, string Source, MeasureSystem System,
     ImmutableArray<JobPiece> Pieces, ImmutableArray<Cloth> Cloths, ImmutableArray<SizeCount> Sizes)
 {
+    /// <summary>What is matched to what on printed cloth, in the order of the file.</summary>
+    public ImmutableArray<MatchRule> Matches { get; init; } = [];
+
     /// <summary>Leftovers at hand, in the order of the file.</summary>
     public ImmutableArray<Remnant> Remnants { get; init; } = [];
 

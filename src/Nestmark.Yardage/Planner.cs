@@ -42,10 +42,21 @@ public static class Planner
             SearchSettings settings = new(
                 effort.Seed, effort.Threads, effort.Stop(areaOfAll > 0 ? work.AreaSquareMillimeters / areaOfAll : 1),
                 progress => report(work.Cloth.Name, progress), cancellation);
-            LaidCloth laid = work.Options[0].Demands.IsEmpty ? Empty(work.Options[0]) : LayMaking.Make(work.Options, settings, makeMarker);
+            bool isMatched = work.IsMatched && !work.Options[0].Demands.IsEmpty;
+            SearchSettings own = isMatched ? settings with { Stop = settings.Stop.Part(0, MatchingCosts.MatchedPart) } : settings;
+            LaidCloth laid = work.Options[0].Demands.IsEmpty ? Empty(work.Options[0]) : LayMaking.Make(work.Options, own, makeMarker);
             Purchase purchase = Purchasing.For(work.Cloth, laid.Marker.ClothLength, job.System);
-            plans.Add(new ClothPlan(work.Cloth, laid.Marker, purchase) { OtherForms = laid.OtherForms });
+            plans.Add(new ClothPlan(work.Cloth, laid.Marker, purchase)
+            {
+                OtherForms = laid.OtherForms,
+                Matching = isMatched ? MatchingCosts.Of(work, laid.Marker, wording, LaidPlain) : null,
+                Rules = [.. laid.Option.Demands.Select(demand => demand.Hold).OfType<PrintHold>().SelectMany(hold => hold.Ties).Select(tie => tie.Text).Distinct()],
+            });
+            notes.AddRange(MatchNotes.Of(job, plans[^1]));
             notes.AddRange(PlanNotes.Of(job, work, laid.Option));
+
+            Marker LaidPlain(ImmutableArray<LayOption> options) =>
+                LayMaking.Make(options, settings with { Stop = settings.Stop.Part(MatchingCosts.MatchedPart, 1), Report = _ => { } }, makeMarker).Marker;
         }
         return new Plan(job, effort, [.. plans], [.. notes, .. SeamNotes.Of(job)]);
     }

@@ -13,10 +13,13 @@ internal sealed class GreedyConstruction
     private readonly Overlaps[] _overlaps;
     private readonly List<double> _lines = [];
     private readonly List<double> _places = [];
+    private readonly PrintGrid? _grid;
+    private int _lays;
 
     public GreedyConstruction(SearchProblem problem)
     {
         _problem = problem;
+        _grid = problem.Grid;
         _overlaps = [.. Enumerable.Range(0, problem.Items.Max(item => item.Ways.Length)).Select(_ => new Overlaps(problem))];
     }
 
@@ -26,6 +29,7 @@ internal sealed class GreedyConstruction
     public LayState Lay(ReadOnlySpan<int> order, ReadOnlySpan<int> headings)
     {
         LayState state = _problem.EmptyState();
+        _grid?.Begin(state.Phases, _lays++);
         foreach (int item in order)
             Place(state, item, headings);
         return state;
@@ -39,15 +43,18 @@ internal sealed class GreedyConstruction
         {
             if (found.Group >= 0 && found.Ways[way].Heading != headings[found.Group])
                 continue;
+            if (_grid is not null && !_grid.HasPlace(state.Phases, item, way))
+                continue;
             Overlaps overlaps = _overlaps[way];
             overlaps.Prepare(state, [], item, way);
             CollectLines(state, item, way);
             foreach (double y in _lines)
-                best = Better(best, FirstFree(overlaps, item, way, y, best.End));
+                best = Better(best, FirstFree(state, overlaps, item, way, y, best.End));
         }
         if (best.Way < 0)
             best = BehindAll(state, item);
         (state.X[item], state.Y[item], state.Way[item]) = (best.X, best.Y, best.Way);
+        _grid?.Settle(state.Phases, item, best.Way, best.X);
         state.Length = Math.Max(state.Length, best.End);
     }
 
@@ -55,8 +62,12 @@ internal sealed class GreedyConstruction
     private Spot BehindAll(LayState state, int item)
     {
         double end = Math.Max(state.Length, _problem.ObstaclesEndMicrometers);
-        double x = Math.Ceiling(end) + _problem.GapMicrometers + _problem.LowX(item, 0);
-        return new Spot(x + _problem.Items[item].Ways[0].Room.MaxX, x, _problem.LowY(item, 0), 0);
+        int way = _grid is null ? 0 : Math.Max(0, Array.FindIndex(_problem.Items[item].Ways, found => _grid.HasPlace(state.Phases, item, Array.IndexOf(_problem.Items[item].Ways, found))));
+        double x = Math.Ceiling(end) + _problem.GapMicrometers + _problem.LowX(item, way);
+        double y = _problem.LowY(item, way);
+        if (_grid is not null)
+            (x, y) = _grid.Nearest(state.Phases, item, way, x, y, x, double.MaxValue);
+        return new Spot(x + _problem.Items[item].Ways[way].Room.MaxX, x, y, way);
     }
 
     private void CollectLines(LayState state, int item, int way)
@@ -75,14 +86,28 @@ internal sealed class GreedyConstruction
             if (end > low && end < high)
                 _lines.Add(end);
         }
+        if (_grid is not null && _grid.HoldsAcross(item))
+            SnapLines(state, item, way, low, high);
         _lines.Sort();
     }
 
+    /// <summary>The lines at whole repeats beside those collected.</summary>
+    private void SnapLines(LayState state, int item, int way, double low, double high)
+    {
+        double repeat = _grid!.RepeatAcross(item);
+        double[] snapped = [.. _lines.SelectMany(y => new[] { y - repeat / 2, y + repeat / 2 })
+            .Select(y => _grid.Nearest(state.Phases, item, way, 0, y, 0, 0).Y).Where(y => y >= low - 0.5 && y <= high + 0.5).Distinct()];
+        _lines.Clear();
+        _lines.AddRange(snapped);
+    }
+
     /// <summary>The first free place on a horizontal line; its end is beyond the limit when there is none short of it.</summary>
-    private Spot FirstFree(Overlaps overlaps, int item, int way, double y, double limit)
+    private Spot FirstFree(LayState state, Overlaps overlaps, int item, int way, double y, double limit)
     {
         double room = _problem.Items[item].Ways[way].Room.MaxX;
         double low = _problem.LowX(item, way);
+        if (_grid is not null)
+            low = _grid.AtOrBehind(state.Phases, item, way, low);
         Spot none = new(double.MaxValue, 0, 0, -1);
         if (low + room >= limit)
             return none;
@@ -96,6 +121,8 @@ internal sealed class GreedyConstruction
         foreach (double crossing in _places)
         {
             double x = Math.Ceiling(crossing);
+            if (_grid is not null)
+                x = _grid.AtOrBehind(state.Phases, item, way, x);
             if (x + room >= limit)
                 return none;
             if (overlaps.Value(x, y, 0) == 0)

@@ -7,9 +7,11 @@ namespace Nestmark.Nesting.Search;
 /// <summary>The common step of all coordinates of a task. Shapes that fit each other exactly do so at whole steps.</summary>
 internal static class Lattice
 {
-    /// <summary>The largest length that divides the edges of all bands, the gap and every corner in every turn; 1 when a turn is not a quarter turn.</summary>
+    /// <summary>The largest length that divides the edges of all bands, the gap and every corner in every turn; 1 when a turn is not a quarter turn or a print ties pieces.</summary>
     public static long StepOf(LayTask task)
     {
+        if (task.Demands.Any(demand => demand.Hold is not null))
+            return 1;
         long step = Divisor(task.Surface.Depth.Micrometers, task.Gap.Micrometers);
         foreach (LayBand band in task.Surface.Bands)
             step = Divisor(step, Divisor(band.Low.Micrometers, band.High.Micrometers));

@@ -16,6 +16,7 @@ internal static class LayEnds
         }
         for (int item = 0; item < problem.PieceCount; item++)
             state.X[item] -= begin;
+        PrintGrid.Move(state.Phases, -begin);
         state.Length = end - begin;
     }
 }

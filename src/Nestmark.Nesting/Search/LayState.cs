@@ -5,8 +5,9 @@ namespace Nestmark.Nesting.Search;
 /// <summary>Where every item lies at one moment, overlaps allowed, with how severe each overlap is.</summary>
 internal sealed class LayState
 {
-    public LayState(int count)
+    public LayState(int count, int phases = 0)
     {
+        Phases = new double[phases];
         X = new double[count];
         Y = new double[count];
         Way = new int[count];
@@ -19,6 +20,7 @@ internal sealed class LayState
         Y = (double[])other.Y.Clone();
         Way = (int[])other.Way.Clone();
         Severity = (float[])other.Severity.Clone();
+        Phases = (double[])other.Phases.Clone();
         Length = other.Length;
     }
 
@@ -30,6 +32,9 @@ internal sealed class LayState
 
     /// <summary>The way each item lies.</summary>
     public int[] Way { get; }
+
+    /// <summary>Where the print lies under tied items, as <see cref="PrintGrid"/> reads it; empty when nothing is tied.</summary>
+    public double[] Phases { get; }
 
     /// <summary>Severity of each pair, both halves filled: row times count plus column; zeros after the last row fill it up to a multiple of eight.</summary>
     public float[] Severity { get; }
@@ -47,6 +52,7 @@ internal sealed class LayState
         other.Y.CopyTo(Y, 0);
         other.Way.CopyTo(Way, 0);
         other.Severity.CopyTo(Severity, 0);
+        other.Phases.CopyTo(Phases, 0);
         Length = other.Length;
     }
 

@@ -29,7 +29,7 @@ internal sealed class OverlapRemoval
         _pieces = problem.PieceCount;
         _weights = new float[LayState.PaddedSquare(_count)];
         _colliding = new int[_count];
-        _best = new LayState(_count);
+        _best = new LayState(_count, problem.PhaseCount);
     }
 
     /// <summary>Runs attempts until no overlap is left, or too many in a row bring nothing.</summary>

@@ -7,17 +7,21 @@ namespace Nestmark.Nesting.Search;
 /// </remarks>
 internal sealed class PiecePlacer
 {
+    private const int MostRepeats = 40;
+
     private readonly SearchProblem _problem;
     private readonly SearchTuning _tuning;
     private readonly RandomStream _random;
     private readonly Overlaps[] _overlaps;
     private readonly Spot[] _best;
     private readonly LineSearch _lines;
+    private readonly PrintGrid? _grid;
     private int _bestCount;
 
     public PiecePlacer(SearchProblem problem, SearchTuning tuning, RandomStream random)
     {
         _problem = problem;
+        _grid = problem.Grid;
         _tuning = tuning;
         _random = random;
         _overlaps = [.. Enumerable.Range(0, Math.Min(tuning.WaysAtOnce, problem.Items.Max(item => item.Ways.Length))).Select(_ => new Overlaps(problem))];
@@ -73,7 +77,8 @@ internal sealed class PiecePlacer
             int way = (first + i) % found.Ways.Length;
             bool allowed = way != state.Way[item]
                 && (found.Group < 0 || found.Ways[way].Heading == headings[found.Group])
-                && _problem.HighX(item, way, state.Length) >= _problem.LowX(item, way);
+                && _problem.HighX(item, way, state.Length) >= _problem.LowX(item, way)
+                && (_grid is null || _grid.HasPlace(state.Phases, item, way));
             if (allowed)
                 _overlaps[ways++].Prepare(state, weights, item, way);
         }
@@ -85,6 +90,7 @@ internal sealed class PiecePlacer
         int way = _overlaps[slot].Way;
         double x = _random.Between(_problem.LowX(item, way), _problem.HighX(item, way, state.Length));
         double y = _random.Between(_problem.LowY(item, way), _problem.HighY(item, way));
+        (x, y) = OnGrid(state, item, way, x, y);
         Judge(x, y, slot, item);
     }
 
@@ -135,6 +141,8 @@ internal sealed class PiecePlacer
     /// <param name="lines">Most lines to search.</param>
     private Spot SearchLines(LayState state, int item, Spot spot, int lines)
     {
+        if (_grid is not null && (_grid.HoldsAlong(state.Phases, item) || _grid.HoldsAcross(item)))
+            return SearchRepeats(state, item, spot, lines);
         int failed = 0;
         int axis = 0;
         (double X, double Y) edge = (0, 0);
@@ -158,6 +166,47 @@ internal sealed class PiecePlacer
         return spot;
     }
 
+    /// <summary>As <see cref="SearchLines"/> for an item that the print holds: whole repeats in the directions in which it is held, the line where it is free.</summary>
+    private Spot SearchRepeats(LayState state, int item, Spot spot, int lines)
+    {
+        int failed = 0;
+        for (int i = 0; i < lines && failed < 2 && spot.Value > 0; i++)
+        {
+            float before = spot.Value;
+            (double alongX, double alongY) = i % 2 == 0 ? (1.0, 0.0) : (0.0, 1.0);
+            bool isHeld = i % 2 == 0 ? _grid!.HoldsAlong(state.Phases, item) : _grid!.HoldsAcross(item);
+            if (isHeld)
+            {
+                spot = BestRepeat(state, item, spot, alongX * (i % 2 == 0 ? _grid.RepeatAlong(item) : 0), alongY * (i % 2 == 1 ? _grid.RepeatAcross(item) : 0));
+            }
+            else
+            {
+                LinePlace place = _lines.Best(_overlaps[spot.Way], LineThrough(state, item, spot, alongX, alongY), spot.Value, out float value);
+                if (value < spot.Value)
+                    spot = Moved(state, item, spot with { Value = value }, place.At * alongX, place.At * alongY);
+            }
+            failed = spot.Value < before ? 0 : failed + 1;
+        }
+        return spot;
+    }
+
+    /// <summary>The best place some whole repeats away, both ways.</summary>
+    private Spot BestRepeat(LayState state, int item, Spot spot, double repeatX, double repeatY)
+    {
+        Overlaps overlaps = _overlaps[spot.Way];
+        double reach = _tuning.LineReach * _problem.SizeOf(_problem.Items[item].Ways[overlaps.Way].Shape);
+        int most = (int)Math.Min(MostRepeats, Math.Ceiling(reach / (repeatX + repeatY)));
+        Spot best = spot;
+        for (int times = -most; times <= most; times++)
+        {
+            (double x, double y) = Clamped(state, item, spot.Way, spot.X + times * repeatX, spot.Y + times * repeatY);
+            float value = overlaps.Value(x, y, best.Value);
+            if (value < best.Value)
+                best = spot with { X = x, Y = y, Value = value };
+        }
+        return best;
+    }
+
     private Spot Moved(LayState state, int item, Spot spot, double byX, double byY)
     {
         (double x, double y) = Clamped(state, item, spot.Way, spot.X + byX, spot.Y + byY);
@@ -177,10 +226,14 @@ internal sealed class PiecePlacer
     private (double X, double Y) Clamped(LayState state, int item, int slot, double x, double y)
     {
         int way = _overlaps[slot].Way;
-        return (
-            Math.Clamp(x, _problem.LowX(item, way), Math.Max(_problem.LowX(item, way), _problem.HighX(item, way, state.Length))),
-            Math.Clamp(y, _problem.LowY(item, way), _problem.HighY(item, way)));
+        x = Math.Clamp(x, _problem.LowX(item, way), Math.Max(_problem.LowX(item, way), _problem.HighX(item, way, state.Length)));
+        y = Math.Clamp(y, _problem.LowY(item, way), _problem.HighY(item, way));
+        return OnGrid(state, item, way, x, y);
     }
+
+    /// <summary>The nearest place that the print allows.</summary>
+    private (double X, double Y) OnGrid(LayState state, int item, int way, double x, double y) =>
+        _grid?.Nearest(state.Phases, item, way, x, y, _problem.LowX(item, way), _problem.HighX(item, way, state.Length)) ?? (x, y);
 
     private readonly record struct Spot(float Value, double X, double Y, int Way);
 }

@@ -22,8 +22,15 @@ internal sealed class SearchProblem
         GapMicrometers = task.Gap.Micrometers;
         AreaSquareMicrometers = items.Sum(item => item.AreaSquareMicrometers);
         ObstaclesEndMicrometers = task.Obstacles.IsEmpty ? 0 : task.Obstacles.Max(obstacle => obstacle.Area.Bounds.MaxX);
+        Grid = PrintGrid.Of(task);
         IsAnchored = pieces < items.Length || items.Any(item => item.Ways.Any(way => way.Seat.X is not null));
     }
+
+    /// <summary>Where the print lets tied pieces lie; <c>null</c> when it ties none.</summary>
+    public PrintGrid? Grid { get; }
+
+    /// <summary>How many phases a state of this problem has.</summary>
+    public int PhaseCount => Grid?.Count ?? 0;
 
     /// <summary>The pieces, in the order of the demands, then the obstacles.</summary>
     public SearchItem[] Items { get; }
@@ -111,7 +118,7 @@ internal sealed class SearchProblem
     /// <summary>A state with the obstacles where they are and no piece placed.</summary>
     public LayState EmptyState()
     {
-        LayState state = new(Items.Length);
+        LayState state = new(Items.Length, PhaseCount);
         state.Way.AsSpan(0, PieceCount).Fill(-1);
         return state;
     }

@@ -1,4 +1,5 @@
 using Nestmark.Geometry;
+using Nestmark.Nesting.Matching;
 
 namespace Nestmark.Nesting.Search;
 
@@ -15,7 +16,7 @@ internal sealed class ShapeTable(LayTask task, Length tolerance)
     public IEnumerable<SearchWay> WaysOf(Demand demand, Turn turn)
     {
         KnownTurn known = Known(demand, turn);
-        return Seat.Of(task.Surface, demand.Layers, demand.Contact, turn, known.Room, Seat.CleanRoom(demand.Flaws, demand.Piece, turn))
+        return HeldSeats.Of(task, demand, turn)
             .Select(seat => new SearchWay(turn, known.Shape, known.Sensitive, NapHeading.Of(turn), known.Room, seat));
     }
 

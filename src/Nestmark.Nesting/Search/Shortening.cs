@@ -96,6 +96,8 @@ internal sealed class Shortening
     {
         _state.Take(Best);
         _bestHeadings.CopyTo(_headings.AsSpan());
+        if (_problem.Grid is { } grid && _random.Below(3) == 0)
+            MovePrint(grid);
         Shorten(Best.Length * (1 - step));
     }
 
@@ -105,13 +107,17 @@ internal sealed class Shortening
         length = Math.Max(length, _problem.LowerBoundMicrometers);
         double loss = _state.Length - length;
         double cut = _random.Ratio() * length;
+        int leader = _problem.Grid is null ? -1 : _random.Below(_problem.PieceCount);
         _state.Length = length;
         for (int item = 0; item < _problem.PieceCount; item++)
         {
             if (_state.X[item] > cut)
                 _state.X[item] -= loss;
-            KeepInside(item);
+            if (leader == item)
+                _problem.Grid!.Lead(_state.Phases, item, _state.Way[item], _state.X[item]);
         }
+        for (int item = 0; item < _problem.PieceCount; item++)
+            KeepInside(item);
         Refresh();
     }
 
@@ -121,6 +127,11 @@ internal sealed class Shortening
         double low = _problem.LowX(item, way);
         _state.X[item] = Math.Clamp(_state.X[item], low, Math.Max(low, _problem.HighX(item, way, _state.Length)));
         _state.Y[item] = Math.Clamp(_state.Y[item], _problem.LowY(item, way), _problem.HighY(item, way));
+        if (_problem.Grid is { } grid)
+        {
+            double highX = _problem.HighX(item, way, _state.Length);
+            (_state.X[item], _state.Y[item]) = grid.Nearest(_state.Phases, item, way, _state.X[item], _state.Y[item], low, highX);
+        }
     }
 
     private void Refresh() => SeverityTable.Fill(_problem, _state);
@@ -145,7 +156,9 @@ internal sealed class Shortening
         _state.Take(_anchor);
         double length = Math.Max(_state.Length, Best.Length * (1 - _step));
         _state.Length = length;
-        if (_problem.GroupCount > 1 && _random.Below(8) == 0)
+        if (_problem.Grid is not null && _random.Below(4) == 0)
+            MovePrint(_problem.Grid);
+        else if (_problem.GroupCount > 1 && _random.Below(8) == 0)
             TurnGroup(_random.Below(_problem.GroupCount));
         else
             SwapTwo();
@@ -165,6 +178,26 @@ internal sealed class Shortening
         KeepInside(second);
     }
 
+    /// <summary>Moves a group of tied items, or all of them, to another place of the repeat.</summary>
+    private void MovePrint(PrintGrid grid)
+    {
+        grid.Disturb(_state.Phases, _random);
+        for (int item = 0; item < _problem.PieceCount; item++)
+        {
+            if (!grid.HasPlace(_state.Phases, item, _state.Way[item]))
+                _state.Way[item] = OtherWay(grid, item);
+            KeepInside(item);
+        }
+    }
+
+    private int OtherWay(PrintGrid grid, int item)
+    {
+        SearchWay[] ways = _problem.Items[item].Ways;
+        int group = _problem.Items[item].Group;
+        int way = Enumerable.Range(0, ways.Length).Where(i => (group < 0 || ways[i].Heading == _headings[group]) && grid.HasPlace(_state.Phases, item, i)).DefaultIfEmpty(-1).First();
+        return way < 0 ? _state.Way[item] : way;
+    }
+
     /// <summary>Turns every item of a nap group half round.</summary>
     private void TurnGroup(int group)
     {
@@ -173,7 +206,9 @@ internal sealed class Shortening
         {
             if (_problem.Items[item].Group != group)
                 continue;
-            int way = Array.FindIndex(_problem.Items[item].Ways, found => found.Heading == _headings[group]);
+            int way = _problem.Grid is { } grid && grid.WaysOf(item) is not null
+                ? OtherWay(grid, item)
+                : Array.FindIndex(_problem.Items[item].Ways, found => found.Heading == _headings[group]);
             if (way >= 0)
                 _state.Way[item] = way;
             KeepInside(item);
@@ -191,6 +226,9 @@ internal sealed class Shortening
     private void Keep()
     {
         LayEnds.Tighten(_problem, _state);
+        // A tied piece may find no place within the shorter lay, and then nothing overlaps and nothing is won: counted, or a search by steps would not end.
+        if (_problem.Grid is not null)
+            _allowance.Step();
         if (_state.Length >= Best.Length)
             return;
         Best.Take(_state);

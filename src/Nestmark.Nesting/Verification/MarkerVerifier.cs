@@ -19,6 +19,8 @@ public static class MarkerVerifier
         CheckObstacles(task, marker, violations);
         CheckRules(task, marker, violations);
         CheckOverlaps(task.Gap, marker, cuttingLines, violations);
+        if (violations.Count == 0)
+            violations.AddRange(PrintVerifier.Violations(task, marker));
         return [.. violations];
     }
 

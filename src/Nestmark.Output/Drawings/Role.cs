@@ -16,6 +16,7 @@ internal enum Role
     Selvage,
     Fold,
     Flaw,
+    Print,
     WrongSide,
     Ruler,
     Frame,

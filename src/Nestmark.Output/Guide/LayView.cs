@@ -41,6 +41,7 @@ internal static class LayView
         Frame frame = new(scale, new Spot(
             topLeft.XMillimeters + LeftRoom - area.LeftMillimeters * scale,
             topLeft.YMillimeters - TopRoom - area.TopMillimeters * scale));
+        PrintLines.Draw(page, frame, cloth);
         ClothFrame.Draw(page, frame, cloth, 0.25);
         foreach (Laid laid in Laid.AllOf(cloth))
             DrawPiece(page, frame, laid, cloth.Cloth.Nap);

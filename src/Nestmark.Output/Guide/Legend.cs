@@ -45,6 +45,8 @@ internal static class Legend
             yield return (DrawBracket, 8, "this edge on the fold, do not cut it");
         if (marker.Placements.Any(placement => !placement.Piece.Notches.IsEmpty))
             yield return (DrawNotch, 2, "notch");
+        if (cloth.Matching is not null)
+            yield return (DrawBar, 7, "bars of the print, or where the border begins (broken)");
         if (!ClothFrame.FlawsOf(cloth).IsEmpty)
             yield return (DrawFlaw, 6, "place to avoid");
         if (cloth.Cloth.Selvage > Length.Zero && cloth.Leftovers is null)
@@ -77,6 +79,9 @@ internal static class Legend
         ArrowHead.Draw(page, Role.FoldEdge, at.Moved(0.6, 2.6), at.Moved(0.6, 0.4), 1.3);
         ArrowHead.Draw(page, Role.FoldEdge, at.Moved(7.4, 2.6), at.Moved(7.4, 0.4), 1.3);
     }
+
+    private static void DrawBar(Drawing page, Spot at) =>
+        page.Line(Role.Print, new Ink(0.5, LineStyle.Solid, 0.82), at.Moved(0, 1.6), at.Moved(7, 1.6));
 
     private static void DrawFlaw(Drawing page, Spot at)
     {

@@ -28,6 +28,10 @@ public sealed class JobSchemaTests
     [InlineData("several-cloths/too-wide.yaml")]
     [InlineData("chart/tunic.yaml")]
     [InlineData("chart/shirt.yaml")]
+    [InlineData("stripes/lengthwise.yaml")]
+    [InlineData("stripes/plaid.yaml")]
+    [InlineData("stripes/pocket.yaml")]
+    [InlineData("stripes/border.yaml")]
     public void Demo_jobs_are_valid(string name)
     {
         string path = Fixtures.PathOf(name);
@@ -69,6 +73,15 @@ public sealed class JobSchemaTests
     [InlineData("drawings: { a.pdf: { select: { width: 2 } } }")]
     [InlineData("drawings: { a.pdf: { test_square: 0 } }")]
     [InlineData("seam: -1")]
+    [InlineData("match: front matches back")]
+    [InlineData("match: [p matches q lengthwise]")]
+    [InlineData("match: [p.A matches q.A sideways]")]
+    [InlineData("match: [p.A on a slanting bar]")]
+    [InlineData("cloths: { b: { width: 140, repeat: { even: yes } } }")]
+    [InlineData("cloths: { b: { width: 140, repeat: { along: 0 } } }")]
+    [InlineData("cloths: { b: { width: 140, repeat: { along: 6, even: maybe } } }")]
+    [InlineData("cloths: { b: { width: 140, border: { edge: near, from: 4 } } }")]
+    [InlineData("cloths: { b: { width: 140, border: { edge: top, from: 4, depth: 18 } } }")]
     [InlineData("seam: 1,5 cm")]
     [InlineData("seam: 1 furlong")]
     [InlineData("seam: 1/0 in")]

@@ -51,7 +51,7 @@ internal static class SheetJudge
         return faults;
     }
 
-    private static List<SheetLayer> LayersOf(Marker marker)
+    internal static List<SheetLayer> LayersOf(Marker marker)
     {
         double width = marker.Surface.UsableWidth.Micrometers;
         double length = marker.LayLength.Micrometers + 1;
@@ -109,7 +109,7 @@ internal static class SheetJudge
             faults.Add($"{placement.Piece.Name} is cut through {found} layers, not {placement.Layers}");
     }
 
-    private static AffineTransformation OnLay(Placement placement)
+    internal static AffineTransformation OnLay(Placement placement)
     {
         AffineTransformation transformation = new();
         if (placement.Turn.Facing == Nestmark.Geometry.Facing.Flipped)

@@ -1,0 +1,39 @@
+using System.Text.Json;
+using Nestmark.Geometry;
+using Nestmark.Input;
+using Nestmark.Output;
+using Nestmark.Yardage;
+
+namespace Nestmark.Tests.Yardage;
+
+/// <summary>What matching costs, against published rules of thumb and by plans of the fixtures.</summary>
+public sealed class MatchingCostsTests
+{
+    // references/trade.md 6: [GALA] 1 1/4 in x 2 and 4 1/4 in x 2, none side by side; [MTILT] 4 in x 4; [ATD] 6 in x 3.
+    [Theory]
+    [InlineData(1.25, 2, 2.5)]
+    [InlineData(4.25, 2, 8.5)]
+    [InlineData(4, 4, 16)]
+    [InlineData(6, 3, 18)]
+    [InlineData(6, 1, 0)]
+    public void The_rule_of_thumb_is_the_published_one(double repeatInches, int pieces, double extraInches) =>
+        Assert.Equal(Length.FromInches(extraInches), MatchingCosts.RuleOfThumb(Length.FromInches(repeatInches), pieces));
+
+    [Theory]
+    [InlineData("lengthwise")]
+    [InlineData("plaid")]
+    [InlineData("pocket")]
+    [InlineData("border")]
+    public void Each_fixture_is_laid_with_its_rules_kept_and_says_what_that_costs(string name)
+    {
+        Job job = JobReader.Read(Fixtures.PathOf(Path.Combine("stripes", name + ".yaml")), new DiskFiles()).Job!;
+        Plan plan = Planner.Make(job, new Effort(null, 60, 1, 1), (_, _) => { }, CancellationToken.None);
+        ClothPlan cloth = Assert.Single(plan.Cloths);
+        Assert.True(plan.IsComplete);
+        Assert.Equal(job.Matches.Length, cloth.Rules.Length);
+        Assert.Equal(cloth.Marker.ClothLength, cloth.Matching!.PlainLength + cloth.Matching.ExtraLength);
+        Assert.Contains(plan.Notes, note => note.What.StartsWith("Matching ", StringComparison.Ordinal));
+        JsonElement matching = JsonDocument.Parse(ReportJson.Write(plan)).RootElement.GetProperty("cloths")[0].GetProperty("matching");
+        Assert.Equal(job.Matches.Length, matching.GetProperty("rules").GetArrayLength());
+    }
+}
