@@ -30,25 +30,26 @@ public static class MarkerMaking
             if (MarkerVerifier.Violations(task, marker).IsEmpty)
                 return Snapped(task, marker);
         }
-        Marker row = InRow(task);
-        return MarkerVerifier.Violations(task, row).IsEmpty
-            ? row
-            : throw new InvalidOperationException("No sound marker was found, not even side by side. This is a fault of the program: please report it with the job.");
+        throw new InvalidOperationException("No sound marker was found, not even one laid by the bounds of the pieces. This is a fault of the program: please report it with the job.");
     }
 
     /// <summary>All complete lays found, the best one last.</summary>
     private static List<(SearchProblem Problem, LayState State)> Search(LayTask task, SearchSettings settings, SearchTuning tuning)
     {
-        SearchProblem rough = SearchProblem.Of(task, tuning.Tolerance);
         SearchCrew crew = new(settings, tuning);
-        Allowance greedy = new(settings.Stop, settings.Cancellation);
-        greedy.RunUntil(tuning.GreedyPart);
-        GreedyLay start = GreedyOrders.Best(rough, new RandomStream(settings.Seed, 0), () => greedy.IsSpent);
-        settings.Report(new SearchProgress(Length.FromMicrometers((long)Math.Ceiling(start.State.Length)), 0));
+        SearchProblem bounds = SearchProblem.OfBounds(task);
+        GreedyLay first = GreedyOrders.LargestFirst(bounds);
+        List<(SearchProblem, LayState)> lays = [(bounds, first.State)];
+        Report(settings, first.State);
+        SearchProblem rough = SearchProblem.Of(task, tuning.Tolerance);
+        if (Greedy(rough, settings, tuning) is not { } greedy)
+            return lays;
+        GreedyLay start = greedy.State.Length < first.State.Length ? greedy : first;
+        Report(settings, start.State);
         double exact = rough.IsSimplified ? tuning.ExactPart : 0;
         double explore = tuning.ExplorePart * (1 - exact);
         List<LayState> roughLays = crew.Run(rough, start, explore, 1 - exact);
-        List<(SearchProblem, LayState)> lays = [.. roughLays.Select(state => (rough, state))];
+        lays.AddRange(roughLays.Select(state => (rough, state)));
         if (!rough.IsSimplified)
             return lays;
         SearchProblem fine = SearchProblem.Of(task, Length.Zero);
@@ -56,6 +57,17 @@ public static class MarkerMaking
         lays.AddRange(crew.Run(fine, best, 0, 1).Select(state => (fine, state)));
         return lays;
     }
+
+    /// <summary>The best of some greedy lays; <c>null</c> when the search was stopped before the first was complete.</summary>
+    private static GreedyLay? Greedy(SearchProblem problem, SearchSettings settings, SearchTuning tuning)
+    {
+        Allowance allowance = new(settings.Stop, settings.Cancellation);
+        allowance.RunUntil(tuning.GreedyPart);
+        return GreedyOrders.Best(problem, new RandomStream(settings.Seed, 0), () => allowance.IsSpent, () => allowance.SpentRatio >= 1);
+    }
+
+    private static void Report(SearchSettings settings, LayState state) =>
+        settings.Report(new SearchProgress(Length.FromMicrometers((long)Math.Ceiling(state.Length)), 0));
 
     private static Marker ToMarker(LayTask task, SearchProblem problem, LayState state)
     {
@@ -81,46 +93,6 @@ public static class MarkerMaking
         Marker snapped = Closed(task, [.. marker.Placements.Select(placement => placement with { Offset = Lattice.Nearest(placement.Offset, step) })], null);
         bool isBetter = snapped.LayLength <= marker.LayLength && MarkerVerifier.Violations(task, snapped).IsEmpty;
         return isBetter ? snapped : marker;
-    }
-
-    /// <summary>Side by side along the lay, beyond all obstacles: the last resort, sound but where a fold across the cloth is too short.</summary>
-    private static Marker InRow(LayTask task)
-    {
-        if (PrintGrid.Of(task) is { } grid)
-            return InRow(task, grid);
-        Placement[] placements = new Placement[task.Demands.Length];
-        long x = task.Obstacles.IsEmpty ? 0 : Math.Max(0, task.Obstacles.Max(obstacle => obstacle.Area.Bounds.MaxX));
-        for (int i = 0; i < placements.Length; i++)
-        {
-            Demand demand = task.Demands[i];
-            Turn turn = demand.Turns.First(turn => Fits(task, demand, turn) && (demand.NapGroup.Length == 0 || NapHeading.Of(turn) == 0));
-            Box room = turn.Apply(demand.Piece.CuttingLine).Bounds;
-            Seat seat = Seat.Of(task.Surface, demand.Layers, demand.Contact, turn, room, Seat.CleanRoom(demand.Flaws, demand.Piece, turn)).First();
-            placements[i] = ToPlacement(demand, turn, new Point(seat.X ?? x - room.MinX, seat.LowY));
-            x += room.Width + task.Gap.Micrometers;
-        }
-        return Closed(task, placements, null);
-    }
-
-    /// <summary>The same, each piece at the next place that the print allows.</summary>
-    private static Marker InRow(LayTask task, PrintGrid grid)
-    {
-        Placement[] placements = new Placement[task.Demands.Length];
-        double[] phases = new double[grid.Count];
-        grid.Begin(phases, 0);
-        long end = task.Obstacles.IsEmpty ? 0 : Math.Max(0, task.Obstacles.Max(obstacle => obstacle.Area.Bounds.MaxX));
-        for (int i = 0; i < placements.Length; i++)
-        {
-            HeldWay[] ways = grid.WaysOf(i) ?? [.. task.Demands[i].Turns.SelectMany(turn => HeldSeats.Of(task, task.Demands[i], turn).Select(seat =>
-                new HeldWay(turn, seat, turn.Apply(task.Demands[i].Piece.CuttingLine).Bounds, 1, 1, 0)))];
-            int way = Enumerable.Range(0, ways.Length).First(k => grid.HasPlace(phases, i, k) && (task.Demands[i].NapGroup.Length == 0 || NapHeading.Of(ways[k].Turn) == 0));
-            double low = end - ways[way].Room.MinX;
-            (double x, double y) = grid.Nearest(phases, i, way, low, ways[way].Seat.LowY, low, double.MaxValue);
-            grid.Settle(phases, i, way, x);
-            placements[i] = ToPlacement(task.Demands[i], ways[way].Turn, new Point((long)Math.Ceiling(x), (long)Math.Round(y)));
-            end = placements[i].Offset.X + ways[way].Room.MaxX + task.Gap.Micrometers;
-        }
-        return Closed(task, placements, grid.HoldsAnyAlong ? (long)Math.Round(phases[0]) : null);
     }
 
     private static Placement ToPlacement(Demand demand, Turn turn, Point offset) =>

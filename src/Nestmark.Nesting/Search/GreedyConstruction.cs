@@ -26,12 +26,23 @@ internal sealed class GreedyConstruction
     /// <summary>A lay without overlaps, its length that of its items.</summary>
     /// <param name="order">Every item once.</param>
     /// <param name="headings">Heading of each nap group.</param>
-    public LayState Lay(ReadOnlySpan<int> order, ReadOnlySpan<int> headings)
+    public LayState Lay(ReadOnlySpan<int> order, ReadOnlySpan<int> headings) => Lay(order, headings, () => false)!;
+
+    /// <summary>The same, given up as soon as it is asked for.</summary>
+    /// <param name="order">As above.</param>
+    /// <param name="headings">As above.</param>
+    /// <param name="isGivenUp">Asked before each item.</param>
+    /// <returns><c>null</c> when it was given up.</returns>
+    public LayState? Lay(ReadOnlySpan<int> order, ReadOnlySpan<int> headings, Func<bool> isGivenUp)
     {
         LayState state = _problem.EmptyState();
         _grid?.Begin(state.Phases, _lays++);
         foreach (int item in order)
+        {
+            if (isGivenUp())
+                return null;
             Place(state, item, headings);
+        }
         return state;
     }
 

@@ -5,11 +5,13 @@ internal static class GreedyOrders
 {
     private const int MostPasses = 12;
 
-    /// <summary>The shortest of several greedy lays; at least one is made.</summary>
+    /// <summary>The shortest of several greedy lays.</summary>
     /// <param name="problem">What to lay.</param>
     /// <param name="random">Shuffles the later orders.</param>
     /// <param name="isOver">Asked before each lay but the first.</param>
-    public static GreedyLay Best(SearchProblem problem, RandomStream random, Func<bool> isOver)
+    /// <param name="isGivenUp">Asked before each item.</param>
+    /// <returns><c>null</c> when even the first was given up.</returns>
+    public static GreedyLay? Best(SearchProblem problem, RandomStream random, Func<bool> isOver, Func<bool> isGivenUp)
     {
         GreedyConstruction construction = new(problem);
         int passes = Math.Clamp(600 / problem.PieceCount, 1, MostPasses);
@@ -19,13 +21,22 @@ internal static class GreedyOrders
         {
             int[] order = pass < Measures.Length ? Sorted(problem, Measures[pass]) : Shuffled(problem, bestOrder, random);
             int[] headings = [.. Enumerable.Range(0, problem.GroupCount).Select(group => pass % 2 == 0 ? 0 : group % 2)];
-            LayState state = construction.Lay(order, headings);
+            LayState? state = construction.Lay(order, headings, isGivenUp);
+            if (state is null)
+                return best;
             if (best is not null && state.Length >= best.State.Length)
                 continue;
             best = new GreedyLay(state, headings);
             bestOrder = order;
         }
-        return best!;
+        return best;
+    }
+
+    /// <summary>One greedy lay with the largest items first.</summary>
+    public static GreedyLay LargestFirst(SearchProblem problem)
+    {
+        int[] headings = new int[problem.GroupCount];
+        return new GreedyLay(new GreedyConstruction(problem).Lay(Sorted(problem, Measures[0]), headings), headings);
     }
 
     /// <summary>The orders by measure, without chance.</summary>

@@ -5,7 +5,6 @@ namespace Nestmark.Nesting.Search;
 /// <summary>Several threads that search on their own and share the best lay between stages, so that the same steps give the same lay.</summary>
 internal sealed class SearchCrew
 {
-    private const int ExploreStages = 5;
     private const int CompressStages = 4;
 
     private readonly SearchSettings _settings;
@@ -31,9 +30,9 @@ internal sealed class SearchCrew
         if (begin >= compressUntil)
             return better;
         Shortening[] threads = [.. _randoms.Select((random, i) => new Shortening(problem, _tuning, random, _allowances[i], start.State, start.Headings) { Improved = Report })];
-        for (int stage = 1; stage <= ExploreStages && begin < exploreUntil; stage++)
+        for (int stage = 1; stage <= _tuning.ExploreStages && begin < exploreUntil; stage++)
         {
-            RunStage(threads, begin + (exploreUntil - begin) * stage / ExploreStages, thread => thread.Explore());
+            RunStage(threads, begin + (exploreUntil - begin) * stage / _tuning.ExploreStages, thread => thread.Explore());
             Share(threads, better);
         }
         double from = Math.Max(begin, exploreUntil);

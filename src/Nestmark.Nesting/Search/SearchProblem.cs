@@ -64,9 +64,18 @@ internal sealed class SearchProblem
     /// <summary>Reads the task.</summary>
     /// <param name="task">One demand or more, each fitting the lay in one of its turns.</param>
     /// <param name="tolerance">How far outlines may be simplified, always outward; zero keeps them as they are.</param>
-    public static SearchProblem Of(LayTask task, Length tolerance)
+    public static SearchProblem Of(LayTask task, Length tolerance) =>
+        Of(task, turned => tolerance > Length.Zero ? OutwardSimplification.Of(turned, tolerance) : turned);
+
+    /// <summary>Reads the task with every outline replaced by its bounds: quick to lay, whatever the outlines are.</summary>
+    public static SearchProblem OfBounds(LayTask task) => Of(task, turned => BoundsOf(turned.Bounds));
+
+    private static Polygon BoundsOf(Box box) =>
+        Polygon.Of([new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Point(box.MaxX, box.MaxY), new Point(box.MinX, box.MaxY)]);
+
+    private static SearchProblem Of(LayTask task, Func<Polygon, Polygon> simpler)
     {
-        ShapeTable shapes = new(task, tolerance);
+        ShapeTable shapes = new(task, simpler);
         List<string> groups = [];
         List<SearchItem> items = [];
         foreach (Demand demand in task.Demands)

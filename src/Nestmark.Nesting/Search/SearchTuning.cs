@@ -47,16 +47,19 @@ internal sealed record SearchTuning
     public double GreedyPart { get; init; } = 0.05;
 
     /// <summary>Part of the allowance after which shortening starts from the best lay only.</summary>
-    public double ExplorePart { get; init; } = 0.7;
+    public double ExplorePart { get; init; } = 0.8;
+
+    /// <summary>How often the threads share the best lay while exploring.</summary>
+    public int ExploreStages { get; init; } = 10;
 
     /// <summary>Part of the allowance kept for the last shortening with outlines as they are, when they were simplified.</summary>
     public double ExactPart { get; init; } = 0.15;
 
     /// <summary>First shortening of the lay while exploring, and the greatest.</summary>
-    public double FirstShortening { get; init; } = 0.02;
+    public double FirstShortening { get; init; } = 0.005;
 
     /// <summary>Least shortening while exploring.</summary>
-    public double LastShortening { get; init; } = 0.001;
+    public double LastShortening { get; init; } = 0.0005;
 
     /// <summary>Factor on the shortening after a lay could not be freed.</summary>
     public double ShorteningDecay { get; init; } = 0.7;
@@ -79,8 +82,11 @@ internal sealed record SearchTuning
     /// <summary>Rounds without gain that end an attempt while compressing.</summary>
     public int CompressPatience { get; init; } = 50;
 
-    /// <summary>How much more severe, in parts of the severity before, a stuck lay may be and still be taken with probability 1/e at the start.</summary>
-    public double AnnealHeat { get; init; } = 0.3;
+    /// <summary>Lays kept that could not be freed.</summary>
+    public int PoolSize { get; init; } = 20;
+
+    /// <summary>How far down among them one is picked: deviation of the bell-shaped chance, as a part of all.</summary>
+    public double PoolSpread { get; init; } = 0.25;
 
     /// <summary>How far outlines may be simplified, outward, for all but the last part of the search.</summary>
     public Length Tolerance { get; init; } = Length.FromMillimeters(0.3);

@@ -4,7 +4,9 @@ using Nestmark.Nesting.Matching;
 namespace Nestmark.Nesting.Search;
 
 /// <summary>Collects the outlines of a task, each distinct one once.</summary>
-internal sealed class ShapeTable(LayTask task, Length tolerance)
+/// <param name="task">The task.</param>
+/// <param name="simpler">Gives an outline that covers the one it is given, with fewer corners or the same.</param>
+internal sealed class ShapeTable(LayTask task, Func<Polygon, Polygon> simpler)
 {
     private readonly List<SearchShape> _shapes = [];
     private readonly List<KnownTurn> _known = [];
@@ -55,7 +57,7 @@ internal sealed class ShapeTable(LayTask task, Length tolerance)
 
     private Polygon Simplified(Polygon turned)
     {
-        Polygon simplified = tolerance > Length.Zero ? OutwardSimplification.Of(turned, tolerance) : turned;
+        Polygon simplified = simpler(turned);
         IsSimplified |= simplified.Outer.Length < turned.Outer.Length;
         return simplified;
     }

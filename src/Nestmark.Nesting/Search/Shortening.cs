@@ -2,8 +2,8 @@ namespace Nestmark.Nesting.Search;
 
 /// <summary>One thread's search: shortens the lay a little, removes the overlaps that this makes, and again.</summary>
 /// <remarks>
-/// While exploring, a lay that cannot be freed is disturbed and tried again; whether it or the one before it is disturbed next is decided as in
-/// simulated annealing, colder as the allowance is spent. While compressing, every try starts from the best lay.
+/// While exploring, lays that cannot be freed are kept; one of the least severe is disturbed and tried again, until one comes free and all are forgotten.
+/// While compressing, every try starts from the best lay.
 /// Stages after J. Gardeyn, G. Vanden Berghe, T. Wauters (2025), arXiv:2509.13329, section 9; step sizes are our own, for short runs.
 /// </remarks>
 internal sealed class Shortening
@@ -14,10 +14,10 @@ internal sealed class Shortening
     private readonly Allowance _allowance;
     private readonly OverlapRemoval _removal;
     private readonly LayState _state;
-    private readonly LayState _anchor;
+    private readonly Disturbance _disturbance;
+    private readonly StuckPool _stuck;
     private readonly int[] _headings;
     private readonly int[] _bestHeadings;
-    private double _anchorSeverity = double.MaxValue;
     private double _step;
 
     public Shortening(SearchProblem problem, SearchTuning tuning, RandomStream random, Allowance allowance, LayState start, ReadOnlySpan<int> headings)
@@ -29,7 +29,8 @@ internal sealed class Shortening
         _removal = new OverlapRemoval(problem, tuning, random, allowance);
         Best = start.Copy();
         _state = start.Copy();
-        _anchor = start.Copy();
+        _disturbance = new Disturbance(problem, random);
+        _stuck = new StuckPool(tuning, random);
         _headings = headings.ToArray();
         _bestHeadings = headings.ToArray();
         _step = tuning.FirstShortening;
@@ -53,7 +54,7 @@ internal sealed class Shortening
             return;
         Best.Take(other);
         headings.CopyTo(_bestHeadings);
-        _anchorSeverity = double.MaxValue;
+        _stuck.Clear();
     }
 
     /// <summary>Explores until the stage is over.</summary>
@@ -61,7 +62,7 @@ internal sealed class Shortening
     {
         while (!IsDone)
         {
-            if (_anchorSeverity == double.MaxValue)
+            if (_stuck.IsEmpty)
                 Restart(_step);
             else
                 Disturb();
@@ -69,11 +70,12 @@ internal sealed class Shortening
             {
                 Keep();
                 _step = Math.Min(_step * 1.5, _tuning.FirstShortening);
-                _anchorSeverity = double.MaxValue;
+                _stuck.Clear();
             }
             else if (!_allowance.IsSpent)
             {
-                Anneal();
+                _stuck.Add(_state, _headings);
+                _step = Math.Max(_step * _tuning.ShorteningDecay, _tuning.LastShortening);
             }
         }
     }
@@ -136,46 +138,19 @@ internal sealed class Shortening
 
     private void Refresh() => SeverityTable.Fill(_problem, _state);
 
-    /// <summary>Decides from which stuck lay to go on, and lets the lay grow back a little after repeated failures.</summary>
-    private void Anneal()
-    {
-        double severity = _state.TotalSeverity();
-        double heat = _tuning.AnnealHeat * (1 - _allowance.SpentRatio);
-        bool accepted = severity <= _anchorSeverity
-            || _random.Ratio() < Math.Exp(-(severity - _anchorSeverity) / Math.Max(1e-9, heat * _anchorSeverity));
-        if (accepted)
-        {
-            _anchor.Take(_state);
-            _anchorSeverity = severity;
-        }
-        _step = Math.Max(_step * _tuning.ShorteningDecay, _tuning.LastShortening);
-    }
-
     private void Disturb()
     {
-        _state.Take(_anchor);
-        double length = Math.Max(_state.Length, Best.Length * (1 - _step));
-        _state.Length = length;
+        _stuck.Pick(_state, _headings);
+        _state.Length = Math.Max(_state.Length, Best.Length * (1 - _step));
         if (_problem.Grid is not null && _random.Below(4) == 0)
             MovePrint(_problem.Grid);
         else if (_problem.GroupCount > 1 && _random.Below(8) == 0)
             TurnGroup(_random.Below(_problem.GroupCount));
         else
-            SwapTwo();
+            _disturbance.SwapTwo(_state);
+        for (int item = 0; item < _problem.PieceCount; item++)
+            KeepInside(item);
         Refresh();
-    }
-
-    /// <summary>Swaps the places of two items of the larger half.</summary>
-    private void SwapTwo()
-    {
-        int first = LargeItem();
-        int second = LargeItem();
-        if (first == second)
-            return;
-        (_state.X[first], _state.X[second]) = (_state.X[second], _state.X[first]);
-        (_state.Y[first], _state.Y[second]) = (_state.Y[second], _state.Y[first]);
-        KeepInside(first);
-        KeepInside(second);
     }
 
     /// <summary>Moves a group of tied items, or all of them, to another place of the repeat.</summary>
@@ -213,14 +188,6 @@ internal sealed class Shortening
                 _state.Way[item] = way;
             KeepInside(item);
         }
-    }
-
-    /// <summary>The larger of two random items.</summary>
-    private int LargeItem()
-    {
-        int first = _random.Below(_problem.PieceCount);
-        int second = _random.Below(_problem.PieceCount);
-        return _problem.Items[first].AreaSquareMicrometers >= _problem.Items[second].AreaSquareMicrometers ? first : second;
     }
 
     private void Keep()
