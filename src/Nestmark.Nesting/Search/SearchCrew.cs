@@ -31,6 +31,7 @@ internal sealed class SearchCrew
         if (begin >= compressUntil)
             return better;
         Shortening[] threads = [.. _randoms.Select((random, i) => new Shortening(problem, _tuning, random, _allowances[i], start.State, start.Headings) { Improved = Report })];
+        _settings.Effort?.Follow(threads, _allowances);
         for (int stage = 1; stage <= ExploreStages && begin < exploreUntil; stage++)
         {
             RunStage(threads, begin + (exploreUntil - begin) * stage / ExploreStages, thread => thread.Explore());
