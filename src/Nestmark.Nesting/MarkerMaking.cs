@@ -11,7 +11,7 @@ namespace Nestmark.Nesting;
 public static class MarkerMaking
 {
     /// <summary>Lays everything the task asks for, as short as the settings allow; verified exactly.</summary>
-    /// <remarks>Even when cancelled at once the marker is complete: the greedy pass always ends.</remarks>
+    /// <remarks>Even when cancelled at once the marker is complete: pieces laid by their bounds always are, and that takes little time.</remarks>
     /// <exception cref="ArgumentException">A demand has no turn in which it fits a band or a fold of the lay, or the lay is a mixed one.</exception>
     public static Marker Make(LayTask task, SearchSettings settings) => Make(task, settings, SearchTuning.Default);
 
@@ -40,7 +40,8 @@ public static class MarkerMaking
         SearchProblem bounds = SearchProblem.OfBounds(task);
         GreedyLay first = GreedyOrders.LargestFirst(bounds);
         List<(SearchProblem, LayState)> lays = [(bounds, first.State)];
-        Report(settings, first.State);
+        if (MarkerVerifier.Violations(task, ToMarker(task, bounds, first.State)).IsEmpty)
+            Report(settings, first.State);
         SearchProblem rough = SearchProblem.Of(task, tuning.Tolerance);
         if (Greedy(rough, settings, tuning) is not { } greedy)
             return lays;
@@ -58,12 +59,12 @@ public static class MarkerMaking
         return lays;
     }
 
-    /// <summary>The best of some greedy lays; <c>null</c> when the search was stopped before the first was complete.</summary>
+    /// <summary>The best of some greedy lays; <c>null</c> when the search was cancelled before the first was complete.</summary>
     private static GreedyLay? Greedy(SearchProblem problem, SearchSettings settings, SearchTuning tuning)
     {
         Allowance allowance = new(settings.Stop, settings.Cancellation);
         allowance.RunUntil(tuning.GreedyPart);
-        return GreedyOrders.Best(problem, new RandomStream(settings.Seed, 0), () => allowance.IsSpent, () => allowance.SpentRatio >= 1);
+        return GreedyOrders.Best(problem, new RandomStream(settings.Seed, 0), () => allowance.IsSpent, () => settings.Cancellation.IsCancellationRequested);
     }
 
     private static void Report(SearchSettings settings, LayState state) =>

@@ -1,3 +1,5 @@
+using Nestmark.Nesting.Search;
+
 namespace Nestmark.Nesting;
 
 /// <summary>How a search runs.</summary>
@@ -7,4 +9,8 @@ namespace Nestmark.Nesting;
 /// <param name="Report">Called with news, from any thread, one call at a time.</param>
 /// <param name="Cancellation">Ends the search at once; the best marker so far is kept.</param>
 public sealed record SearchSettings(
-    long Seed, int Threads, StopRule Stop, Action<SearchProgress> Report, CancellationToken Cancellation);
+    long Seed, int Threads, StopRule Stop, Action<SearchProgress> Report, CancellationToken Cancellation)
+{
+    /// <summary>Counts what the search does, for measuring it; <c>null</c> where nobody asks.</summary>
+    internal SearchEffort? Effort { get; init; }
+}

@@ -7,26 +7,25 @@ namespace Nestmark.Bench.Yield;
 internal sealed record Instance(
     string Name, double StripWidth, double TotalArea, IReadOnlyList<InstancePiece> Pieces, IReadOnlyList<PublishedLength> Published)
 {
-    /// <summary>Reads one instance; <c>null</c> when the file holds something else.</summary>
-    public static Instance? Read(string path)
+    /// <summary>The instance that a checked document holds.</summary>
+    /// <param name="root">Checked by <see cref="InstanceReading"/>.</param>
+    /// <param name="fallbackName">Its name when the document gives none.</param>
+    public static Instance Of(JsonElement root, string fallbackName)
     {
-        using JsonDocument document = JsonDocument.Parse(File.ReadAllText(path));
-        JsonElement root = document.RootElement;
-        if (!root.TryGetProperty("stripWidth", out JsonElement width) || !root.TryGetProperty("pieces", out JsonElement pieces))
-            return null;
-        List<InstancePiece> read = [.. pieces.EnumerateArray().Select(InstancePiece.Read)];
+        List<InstancePiece> read = [.. root.GetProperty("pieces").EnumerateArray().Select(InstancePiece.Read)];
         double area = read.Sum(piece => piece.Quantity * piece.Area);
-        return new Instance(root.GetProperty("name").GetString()!, width.GetDouble(), area, read, ReadPublished(root));
+        string name = root.TryGetProperty("name", out JsonElement given) ? given.GetString()! : fallbackName;
+        return new Instance(name, root.GetProperty("stripWidth").GetDouble(), area, read, ReadPublished(root));
     }
 
     private static List<PublishedLength> ReadPublished(JsonElement root)
     {
-        if (!root.TryGetProperty("publishedSolutions", out JsonElement solutions))
+        if (!root.TryGetProperty("publishedSolutions", out JsonElement solutions) || solutions.ValueKind != JsonValueKind.Array)
             return [];
         List<PublishedLength> published = [];
         foreach (JsonElement solution in solutions.EnumerateArray())
         {
-            if (solution.TryGetProperty("solutionWidth", out JsonElement length)
+            if (solution.ValueKind == JsonValueKind.Object && solution.TryGetProperty("solutionWidth", out JsonElement length)
                 && double.TryParse(length.ToString(), NumberStyles.Float, CultureInfo.InvariantCulture, out double number))
             {
                 published.Add(new PublishedLength(number));

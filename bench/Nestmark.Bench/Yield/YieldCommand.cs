@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using Nestmark.Bench.Trace;
 using Nestmark.Nesting;
 using Nestmark.Nesting.Verification;
 using Nestmark.Yardage;
@@ -11,7 +12,19 @@ internal static class YieldCommand
 {
     public static int Run(YieldOptions options, TextWriter output)
     {
-        List<Instance> instances = [.. Directory.GetFiles(options.Data, "*.json").Order(StringComparer.Ordinal).Select(Instance.Read).OfType<Instance>()];
+        if (!Directory.Exists(options.Data) && !File.Exists(options.Data))
+        {
+            output.WriteLine($"There is no folder or file {options.Data}.");
+            return 1;
+        }
+        string[] files = File.Exists(options.Data) ? [options.Data] : [.. Directory.GetFiles(options.Data, "*.json").Order(StringComparer.Ordinal)];
+        List<string> faults = [];
+        List<Instance> instances = [.. files.Select(file => InstanceReading.Read(file, faults)).OfType<Instance>()];
+        if (faults.Count > 0)
+        {
+            faults.ForEach(output.WriteLine);
+            return 1;
+        }
         if (options.Only.Count > 0)
             instances = [.. instances.Where(instance => options.Only.Contains(instance.Name))];
         if (instances.Count == 0)
@@ -23,12 +36,23 @@ internal static class YieldCommand
         List<YieldRun> runs = [];
         foreach (Instance instance in instances)
         {
-            List<YieldRun> ofInstance = [.. Enumerable.Range(0, options.Seeds).Select(i => RunOnce(instance, options, options.Seed + i))];
+            List<YieldRun> ofInstance;
+            try
+            {
+                ofInstance = [.. Enumerable.Range(0, options.Seeds).Select(i => RunOnce(instance, options, options.Seed + i))];
+            }
+            catch (ArgumentException exception)
+            {
+                output.WriteLine($"{instance.Name}: cannot be laid: {exception.Message}");
+                return 1;
+            }
             runs.AddRange(ofInstance);
             output.WriteLine(Summary(instance, ofInstance));
         }
         if (options.Out.Length > 0)
             YieldReport.Write(options.Out, runs);
+        if (options.Trace.Length > 0)
+            TraceFiles.Write(options.Trace, [.. runs.Select(run => run.Trace)]);
         return 0;
     }
 
@@ -39,7 +63,8 @@ internal static class YieldCommand
         TimeSpan cpuBefore = process.TotalProcessorTime;
         ClockStop clock = new(options.Seconds);
         StopRule stop = options.Clock == ClockKind.Wall ? clock : new ProcessorStop(options.Seconds * options.Threads);
-        SearchSettings settings = new(seed, options.Threads, stop, _ => { }, CancellationToken.None);
+        Tracing tracing = new(clock, task.Scale);
+        SearchSettings settings = new(seed, options.Threads, stop, tracing.Add, CancellationToken.None);
         Marker marker = MarkerMaking.Make(task.Task, settings, Tuned.Of(options.Tuning));
         double seconds = clock.ElapsedSeconds;
         process.Refresh();
@@ -47,7 +72,7 @@ internal static class YieldCommand
         IReadOnlyList<string> violations = MarkerVerifier.Violations(task.Task, marker);
         if (violations.Count > 0)
             throw new InvalidOperationException($"{instance.Name}: {violations[0]}");
-        return new YieldRun(task, seed, marker, seconds, cpuSeconds);
+        return new YieldRun(task, seed, marker, seconds, cpuSeconds, tracing.Close(instance, seed, marker.LayLength.Micrometers / task.Scale));
     }
 
     private static string Summary(Instance instance, List<YieldRun> runs)

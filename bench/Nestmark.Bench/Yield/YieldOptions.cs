@@ -10,6 +10,7 @@ namespace Nestmark.Bench.Yield;
 /// <param name="Only">Names of instances; empty for all.</param>
 /// <param name="Tuning">Numbers of the search to change, as "Name=value".</param>
 /// <param name="Out">File for the results; empty for none.</param>
+/// <param name="Trace">Beginning of the names of two files for the best length over time; empty for none.</param>
 internal sealed record YieldOptions(
     string Data, double Seconds, ClockKind Clock, int Threads, long Seed, int Seeds,
-    IReadOnlySet<string> Only, IReadOnlyList<string> Tuning, string Out);
+    IReadOnlySet<string> Only, IReadOnlyList<string> Tuning, string Out, string Trace);

@@ -1,9 +1,10 @@
+using Nestmark.Bench.Trace;
 using Nestmark.Nesting;
 
 namespace Nestmark.Bench.Yield;
 
 /// <summary>One instance searched once.</summary>
-internal sealed record YieldRun(InstanceTask Task, long Seed, Marker Marker, double Seconds, double CpuSeconds)
+internal sealed record YieldRun(InstanceTask Task, long Seed, Marker Marker, double Seconds, double CpuSeconds, TraceLine Trace)
 {
     public double Length => Marker.LayLength.Micrometers / Task.Scale;
 

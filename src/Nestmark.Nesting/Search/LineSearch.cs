@@ -19,6 +19,9 @@ internal sealed class LineSearch(int itemCount)
     private int _stretchCount;
     private int _placeCount;
 
+    /// <summary>Places judged so far.</summary>
+    public long JudgedPlaces { get; private set; }
+
     /// <summary>The best place on a line.</summary>
     /// <param name="overlaps">Ready to judge places of the item.</param>
     /// <param name="line">The line.</param>
@@ -90,6 +93,7 @@ internal sealed class LineSearch(int itemCount)
 
     private float Value(Overlaps overlaps, SearchLine line, float at, float limit)
     {
+        JudgedPlaces++;
         float sum = 0;
         double x = line.X + at * line.AlongX;
         double y = line.Y + at * line.AlongY;

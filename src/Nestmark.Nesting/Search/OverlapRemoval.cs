@@ -32,6 +32,9 @@ internal sealed class OverlapRemoval
         _best = new LayState(_count, problem.PhaseCount);
     }
 
+    /// <summary>Places judged so far.</summary>
+    public long JudgedPlaces => _placer.JudgedPlaces;
+
     /// <summary>Runs attempts until no overlap is left, or too many in a row bring nothing.</summary>
     /// <param name="state">Start, and the best reached at the end; its severities must be up to date.</param>
     /// <param name="headings">Heading of each nap group.</param>

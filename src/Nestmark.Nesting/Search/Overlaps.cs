@@ -50,6 +50,9 @@ internal sealed class Overlaps
         _weights = new float[padded];
     }
 
+    /// <summary>Places judged so far, those on lines left out.</summary>
+    public long JudgedPlaces { get; private set; }
+
     /// <summary>The way that places are judged for.</summary>
     public int Way { get; private set; }
 
@@ -105,6 +108,7 @@ internal sealed class Overlaps
     /// <summary>Weighted severity of all overlaps at a place; may stop early with any value above the limit.</summary>
     public float Value(double x, double y, float limit)
     {
+        JudgedPlaces++;
         float sum = 0;
         Vector256<float> atX = Vector256.Create((float)x);
         Vector256<float> atY = Vector256.Create((float)y);

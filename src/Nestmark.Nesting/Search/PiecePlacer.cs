@@ -29,6 +29,9 @@ internal sealed class PiecePlacer
         _lines = new LineSearch(problem.Items.Length);
     }
 
+    /// <summary>Places judged so far.</summary>
+    public long JudgedPlaces => _lines.JudgedPlaces + _overlaps.Sum(overlaps => overlaps.JudgedPlaces);
+
     /// <summary>Moves an item to the best place found, perhaps where it is, and brings its severities up to date.</summary>
     public void Place(LayState state, ReadOnlySpan<float> weights, ReadOnlySpan<int> headings, int item)
     {

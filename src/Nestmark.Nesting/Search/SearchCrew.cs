@@ -30,6 +30,7 @@ internal sealed class SearchCrew
         if (begin >= compressUntil)
             return better;
         Shortening[] threads = [.. _randoms.Select((random, i) => new Shortening(problem, _tuning, random, _allowances[i], start.State, start.Headings) { Improved = Report })];
+        _settings.Effort?.Follow(threads, _allowances);
         for (int stage = 1; stage <= _tuning.ExploreStages && begin < exploreUntil; stage++)
         {
             RunStage(threads, begin + (exploreUntil - begin) * stage / _tuning.ExploreStages, thread => thread.Explore());

@@ -45,6 +45,9 @@ internal sealed class Shortening
     /// <summary>Called after each better lay.</summary>
     public Action<LayState> Improved { get; set; } = _ => { };
 
+    /// <summary>Places judged so far.</summary>
+    public long JudgedPlaces => _removal.JudgedPlaces;
+
     private bool IsDone => _allowance.IsSpent || Best.Length <= _problem.LowerBoundMicrometers * (1 + 1e-6);
 
     /// <summary>Takes over a lay of another thread when it is shorter.</summary>
