@@ -50,7 +50,7 @@ internal sealed record SearchTuning
     public double ExplorePart { get; init; } = 0.8;
 
     /// <summary>How often the threads share the best lay while exploring.</summary>
-    public int ExploreStages { get; init; } = 10;
+    public int ExploreStages { get; init; } = 2;
 
     /// <summary>Part of the allowance kept for the last shortening with outlines as they are, when they were simplified.</summary>
     public double ExactPart { get; init; } = 0.15;
