@@ -15,7 +15,7 @@ public static class NoFitPolygon
     /// <remarks>
     /// Method: winding numbers of the convolution (see <see cref="Convolution"/>). J. Bennell, J. Oliveira (2008), The geometry of nesting problems, section 4, defines the terms.
     /// Exact but for corners between whole micrometers, which are rounded to the nearest. Exact fits and exact slides are kept.
-    /// Cost: O(k²), k the number of convolution segments: about n + m for convex shapes, at most n·m.
+    /// Cost: O(n + m) for convex shapes (see <see cref="ConvexSum"/>), else O(k²), k the number of convolution segments: at most n·m.
     /// </remarks>
     public static NoFitRegion Of(Polygon still, Polygon moving)
     {
@@ -33,6 +33,8 @@ public static class NoFitPolygon
     internal static NoFitRegion OfRings(ImmutableArray<Point> still, ImmutableArray<Point> moving)
     {
         ImmutableArray<Point> negated = [.. moving.Select(point => -point)];
+        if (ConvexSum.Of(still.AsSpan(), negated.AsSpan()) is { } sum)
+            return new NoFitRegion([sum], [], []);
         List<ConvolutionSegment> segments = Convolution.Of(still.AsSpan(), negated.AsSpan());
         (List<BoundaryEdge> boundary, List<BoundaryEdge> slides) = WindingSweep.Of(segments);
         NoFitRegion region = new(RingTracing.Of(boundary), Sorted(slides), []);

@@ -50,10 +50,10 @@ internal sealed class Shortening
 
     private bool IsDone => _allowance.IsSpent || Best.Length <= _problem.LowerBoundMicrometers * (1 + 1e-6);
 
-    /// <summary>Takes over a lay of another thread when it is shorter.</summary>
+    /// <summary>Takes over a lay of another thread when it is a good deal shorter; otherwise two different lays promise more than one.</summary>
     public void Adopt(LayState other, ReadOnlySpan<int> headings)
     {
-        if (other.Length >= Best.Length)
+        if (other.Length >= Best.Length * (1 - _tuning.AdoptFrom))
             return;
         Best.Take(other);
         headings.CopyTo(_bestHeadings);
@@ -65,7 +65,7 @@ internal sealed class Shortening
     {
         while (!IsDone)
         {
-            if (_stuck.IsEmpty)
+            if (_stuck.IsEmpty || _random.Ratio() < _tuning.RestartPart)
                 Restart(_step);
             else
                 Disturb();
