@@ -38,7 +38,7 @@ public static class MarkerMaking
     {
         SearchCrew crew = new(settings, tuning);
         SearchProblem bounds = SearchProblem.OfBounds(task);
-        GreedyLay first = GreedyOrders.LargestFirst(bounds);
+        GreedyLay first = GreedyOrders.LargestFirst(bounds, GreedyLines.Even);
         List<(SearchProblem, LayState)> lays = [(bounds, first.State)];
         if (MarkerVerifier.Violations(task, ToMarker(task, bounds, first.State)).IsEmpty)
             Report(settings, first.State);

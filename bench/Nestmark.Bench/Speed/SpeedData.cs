@@ -18,7 +18,7 @@ internal static class SpeedData
     public static SearchProblem Rough(LayTask task) => SearchProblem.Of(task, SearchTuning.Default.Tolerance);
 
     /// <summary>A greedy lay of it.</summary>
-    public static LayState Greedy(SearchProblem problem) => GreedyOrders.LargestFirst(problem).State;
+    public static LayState Greedy(SearchProblem problem) => GreedyOrders.LargestFirst(problem, GreedyLines.AtEnds).State;
 
     private static LayTask Task(string name) => GarmentCase.All.First(one => one.Name == name).Task(1, Length.Zero, Angle.Zero);
 }

@@ -14,11 +14,13 @@ internal sealed class GreedyConstruction
     private readonly List<double> _lines = [];
     private readonly List<double> _places = [];
     private readonly PrintGrid? _grid;
+    private readonly GreedyLines _kind;
     private int _lays;
 
-    public GreedyConstruction(SearchProblem problem)
+    public GreedyConstruction(SearchProblem problem, GreedyLines lines = GreedyLines.AtEnds)
     {
         _problem = problem;
+        _kind = lines;
         _grid = problem.Grid;
         _overlaps = [.. Enumerable.Range(0, problem.Items.Max(item => item.Ways.Length)).Select(_ => new Overlaps(problem))];
     }
@@ -59,8 +61,11 @@ internal sealed class GreedyConstruction
             Overlaps overlaps = _overlaps[way];
             overlaps.Prepare(state, [], item, way);
             CollectLines(state, item, way);
-            foreach (double y in _lines)
-                best = Better(best, FirstFree(state, overlaps, item, way, y, best.End));
+            for (int line = 0; line < _lines.Count; line++)
+            {
+                if (line == 0 || _lines[line] > _lines[line - 1])
+                    best = Better(best, FirstFree(state, overlaps, item, way, _lines[line], best.End));
+            }
         }
         if (best.Way < 0)
             best = BehindAll(state, item);
@@ -92,11 +97,8 @@ internal sealed class GreedyConstruction
         _lines.Add(high);
         for (int i = 1; i < EvenLines; i++)
             _lines.Add(Math.Round(low + (high - low) * i / EvenLines));
-        foreach (double end in _overlaps[way].UprightEnds(state))
-        {
-            if (end > low && end < high)
-                _lines.Add(end);
-        }
+        if (_kind == GreedyLines.AtEnds)
+            _lines.AddRange(_overlaps[way].UprightEnds(state).Where(end => end > low && end < high));
         if (_grid is not null && _grid.HoldsAcross(item))
             SnapLines(state, item, way, low, high);
         _lines.Sort();

@@ -33,10 +33,10 @@ internal static class GreedyOrders
     }
 
     /// <summary>One greedy lay with the largest items first.</summary>
-    public static GreedyLay LargestFirst(SearchProblem problem)
+    public static GreedyLay LargestFirst(SearchProblem problem, GreedyLines lines)
     {
         int[] headings = new int[problem.GroupCount];
-        return new GreedyLay(new GreedyConstruction(problem).Lay(Sorted(problem, Measures[0]), headings), headings);
+        return new GreedyLay(new GreedyConstruction(problem, lines).Lay(Sorted(problem, Measures[0]), headings), headings);
     }
 
     /// <summary>The orders by measure, without chance.</summary>
