@@ -61,19 +61,24 @@ internal static class CircleRing
     private static ImmutableArray<PieceLine> Lines(CircleMeasures measures, double waistMillimeters, DraftingCloth cloth)
     {
         double cut = waistMillimeters - measures.WaistSeam.TotalMillimeters;
+        double end = waistMillimeters + OpeningOf(measures).TotalMillimeters;
+        // On the fold the slit lies on the fold; else it runs across the grain, clear of the grainline.
         PieceLine slit = new(
             $"slit {cloth.Say(OpeningOf(measures))} below the waist line",
-            [Point.FromMillimeters(-cut, 0), Point.FromMillimeters(-waistMillimeters - OpeningOf(measures).TotalMillimeters, 0)]);
+            cloth.IsFolded ? [Point.FromMillimeters(-cut, 0), Point.FromMillimeters(-end, 0)] : [Point.FromMillimeters(0, cut), Point.FromMillimeters(0, end)]);
+        // The seam line lies beside the line to cut and goes without words, which would lie on each other.
         return measures.WaistSeam == Length.Zero
             ? [Round("cut out the waist", cut, cloth), slit]
-            : [Round("cut out the waist", cut, cloth), Round("waist seam line", waistMillimeters, cloth), slit];
+            : [Round("cut out the waist", cut, cloth), Round("", waistMillimeters, cloth), slit];
     }
 
     private static PieceLine Round(string label, double radiusMillimeters, DraftingCloth cloth)
     {
-        double sweep = cloth.IsFolded ? 180 : 360;
-        CurvePoint start = new(radiusMillimeters, 0);
-        return new PieceLine(label, [.. Flattening.Open([Arc(start, sweep == 180 ? new CurvePoint(-radiusMillimeters, 0) : start, radiusMillimeters, sweep)])]);
+        // Words stand at the middle of a line: at the bottom of a circle that begins at its top.
+        CurvePoint start = cloth.IsFolded ? new(radiusMillimeters, 0) : new(0, radiusMillimeters);
+        CurvePoint end = cloth.IsFolded ? new(-radiusMillimeters, 0) : start;
+        ArcSegment arc = Arc(start, end, radiusMillimeters, cloth.IsFolded ? 180 : 360) with { StartDegrees = cloth.IsFolded ? 0 : 90 };
+        return new PieceLine(label, [.. Flattening.Open([arc])]);
     }
 
     private static ArcSegment Arc(CurvePoint start, CurvePoint end, double radiusMillimeters, double sweepDegrees) => new(start, end)
