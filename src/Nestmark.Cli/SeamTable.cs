@@ -6,7 +6,7 @@ using Spectre.Console;
 
 namespace Nestmark.Cli;
 
-/// <summary>The seams of a job as a table, and where their notches fall.</summary>
+/// <summary>The seams of a job as a table, and where their notches fall; which alterations broke or mended them.</summary>
 internal static class SeamTable
 {
     private const int LineColumns = 160;
@@ -34,6 +34,11 @@ internal static class SeamTable
         console.Write(table);
         foreach (SeamReport report in reports)
             WriteNotches(writer, report, job.System);
+        foreach (SeamReport report in reports)
+        {
+            foreach (SeamTurn turn in report.Turns)
+                writer.WriteLine(SeamWords.Turn(report, turn, job.System));
+        }
     }
 
     private static string[] Cells(SeamReport report, MeasureSystem system)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Nestmark.Cloths;
+using Nestmark.Input.Alterations;
 using Nestmark.Yardage;
 using Nestmark.Yardage.Seams;
 
@@ -12,6 +13,9 @@ internal sealed record JobDraft(
 {
     /// <summary>Seams as read; their edges are looked up once the pieces are made.</summary>
     public ImmutableArray<JobSeam> Seams { get; init; } = [];
+
+    /// <summary>How the alterations went.</summary>
+    public AlterHistory History { get; init; } = AlterHistory.None;
 
     /// <summary>Names of all pieces in the file, also of those that could not be read.</summary>
     public ImmutableArray<string> PieceNames { get; init; } = [];

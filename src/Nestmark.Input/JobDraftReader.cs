@@ -31,7 +31,7 @@ internal static class JobDraftReader
         ImmutableArray<Cloth> cloths = ClothReader.Read(job, context);
         OutlineLibrary outlines = new(files, context, DrawingSettingsReader.Read(job, context));
         ImmutableArray<DraftedPiece> pieces = AlteredPieces.Of(
-            job, context, sizes, read => Pieces(job, context, new PieceReader(context, outlines, read, seam)));
+            job, context, sizes, read => Pieces(job, context, new PieceReader(context, outlines, read, seam)), out AlterHistory history);
         ImmutableArray<JobSeam> seams = SeamReader.Read(job, context);
         ImmutableArray<Remnant> remnants = RemnantReader.Read(job, cloths, outlines, context);
         ImmutableArray<MatchDraft> matches = MatchReader.Read(job, context);
@@ -39,7 +39,7 @@ internal static class JobDraftReader
         job.RefuseTheRest();
         CheckCloths(pieces, cloths, context);
         filesRead.AddRange(outlines.FilesRead);
-        return new JobDraft(title, context, pieces, cloths, sizes, remnants) { Seams = seams, PieceNames = PieceNames(job), Matches = matches };
+        return new JobDraft(title, context, pieces, cloths, sizes, remnants) { Seams = seams, History = history, PieceNames = PieceNames(job), Matches = matches };
     }
 
     private static void CheckVersion(MapReader job, JobContext context)

@@ -26,7 +26,7 @@ public static class JobReader
         if (Draft(path, digesting, problems, filesRead) is JobDraft draft)
         {
             ImmutableArray<JobPiece> pieces = new PieceLineUp(draft, Made).All();
-            ImmutableArray<JobSeam> seams = SeamFinding.Found(draft, pieces);
+            ImmutableArray<JobSeam> seams = SeamTurns.Told(draft, SeamFinding.Found(draft, pieces), pieces);
             pieces = SeamZones.Drawn(draft, pieces, seams);
             ImmutableArray<MatchRule> matches = MatchReader.Checked(draft, pieces);
             if (!problems.HasErrors)

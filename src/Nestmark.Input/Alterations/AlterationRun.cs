@@ -17,6 +17,21 @@ internal sealed class AlterationRun(ImmutableArray<DraftedPiece> pieces, Immutab
 
     public JobContext Context => context;
 
+    /// <summary>The pieces before the first alteration.</summary>
+    public ImmutableArray<DraftedPiece> Start => pieces;
+
+    /// <summary>What the alterations made so far led to, one after the other; those that changed nothing are left out.</summary>
+    public List<AlterStage> Stages { get; } = [];
+
+    /// <summary>Makes one alteration.</summary>
+    public void Make(AlterStep step)
+    {
+        ImmutableArray<DraftedPiece> before = [.. Pieces];
+        step.Make(this);
+        if (AlterStage.Of(before, [.. Pieces]) is { } stage)
+            Stages.Add(stage);
+    }
+
     /// <summary>A piece as read in a size, cut in it or not, for blending; <c>null</c> where it is not there or cannot be made.</summary>
     public DraftedPiece? InSize(string name, string size) => pieces.Concat(otherSizes)
         .FirstOrDefault(piece => piece.Draft.Name == name && piece.Draft.Size == size) is { } found ? Sound(found) : null;

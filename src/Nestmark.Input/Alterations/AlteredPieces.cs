@@ -13,8 +13,10 @@ internal static class AlteredPieces
     /// <param name="context">Units and problems.</param>
     /// <param name="sizes">The sizes that are cut.</param>
     /// <param name="read">Reads the pieces for some sizes.</param>
+    /// <param name="history">Gets the drawn pieces before the first alteration and after each.</param>
     public static ImmutableArray<DraftedPiece> Of(
-        MapReader job, JobContext context, ImmutableArray<SizeCount> sizes, Func<ImmutableArray<SizeCount>, ImmutableArray<DraftedPiece>> read)
+        MapReader job, JobContext context, ImmutableArray<SizeCount> sizes, Func<ImmutableArray<SizeCount>, ImmutableArray<DraftedPiece>> read,
+        out AlterHistory history)
     {
         ImmutableArray<string> cut = [.. sizes.Select(count => count.Size)];
         ImmutableArray<string> others = [.. BlendVerb.SizesTakenFrom(job).Except(cut)];
@@ -26,7 +28,8 @@ internal static class AlteredPieces
             : GradedPieces.Of(Drawn(read([.. others.Select(size => new SizeCount(size, 1))])), tables, others, context);
         AlterationRun run = new(pieces, otherSizes, context);
         foreach (AlterStep step in AlterReader.Read(job, context, cut))
-            step.Make(run);
+            run.Make(step);
+        history = new AlterHistory(run.Start, [.. run.Stages]);
         return [.. run.Pieces.Concat(all.Where(piece => piece.Recipe is not null)).OrderBy(piece => piece.Keys.Name.Line).ThenBy(piece => piece.Keys.Name.Column)];
     }
 

@@ -20,6 +20,8 @@ internal sealed record CircleSkirtRecipe(MapEntry Shape, string Item, Measure Wa
 
     public required Length? Hem { get; init; }
 
+    public required Length? Opening { get; init; }
+
     public required CircleEdges Edges { get; init; }
 
     public static CircleSkirtRecipe? Read(MapEntry shape, MapReader reader, CutQuantity? cut)
@@ -31,6 +33,7 @@ internal sealed record CircleSkirtRecipe(MapEntry Shape, string Item, Measure Wa
         int? panels = reader.Find("panels") is null ? null : reader.Read("panels", text => RatioText.Count(text, "panels"), 1);
         Length? waistSeam = Optional(reader, "waist_seam");
         Length? hem = Optional(reader, "hem");
+        Length? opening = reader.Find("opening") is null ? null : reader.Read("opening", reader.Context.AboveZero, Length.FromMillimeters(1));
         CircleEdges edges = reader.ReadWord("edges", EdgeWords, CircleEdges.SeamLine);
         return waist is null || length is null ? null : new CircleSkirtRecipe(shape, reader.Path, waist, length, part)
         {
@@ -38,6 +41,7 @@ internal sealed record CircleSkirtRecipe(MapEntry Shape, string Item, Measure Wa
             Panels = panels,
             WaistSeam = waistSeam,
             Hem = hem,
+            Opening = opening,
             Edges = edges,
         };
     }
@@ -52,6 +56,7 @@ internal sealed record CircleSkirtRecipe(MapEntry Shape, string Item, Measure Wa
             Seam = site.Pattern.Seam,
             WaistSeam = WaistSeam ?? site.Pattern.Seam,
             Hem = Hem ?? site.Pattern.Seam,
+            Opening = Opening,
             Edges = Edges,
         },
         site.Cloth);

@@ -21,7 +21,7 @@ internal static class RecipeReader
         Recipe? recipe = shape.Key.Text switch
         {
             "band" => BandRecipe.Read(shape, reader, cut),
-            "waistband" => WaistbandRecipe.Read(shape, reader, cut),
+            "waistband" => BandRecipe.ReadWaistband(shape, reader, cut),
             "ruffle" => RuffleRecipe.Read(shape, reader, cut),
             "circle_skirt" => CircleSkirtRecipe.Read(shape, reader, cut),
             "bias" => BiasRecipe.Read(shape, reader, cut),

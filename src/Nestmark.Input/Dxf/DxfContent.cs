@@ -18,6 +18,9 @@ internal sealed class DxfContent
     /// <summary>What was not understood.</summary>
     public DxfLeftOut LeftOut { get; } = new();
 
+    /// <summary>How many points have the number of a grade rule.</summary>
+    public int GradeMarks { get; set; }
+
     /// <summary>The first block of a name.</summary>
     public DxfBlock? Block(string name) => _byName.GetValueOrDefault(name);
 

@@ -21,7 +21,10 @@ internal sealed class DxfDrawing : IDrawing
     public string Dialect { get; }
 
     /// <summary>The drawing, or <c>null</c> after a problem that spoils all of it.</summary>
-    public static DxfDrawing? Load(ReadOnlyMemory<byte> bytes, DxfProblems problems)
+    /// <param name="bytes">The file.</param>
+    /// <param name="problems">Where problems go.</param>
+    /// <param name="settings">What the job says about the drawing.</param>
+    public static DxfDrawing? Load(ReadOnlyMemory<byte> bytes, DxfProblems problems, DrawingSettings settings)
     {
         if (FormFault(bytes.Span) is Fault fault)
         {
@@ -31,13 +34,18 @@ internal sealed class DxfDrawing : IDrawing
         bool hasMark = bytes.Span.StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF]);
         if (new DxfContentReader(problems).Read(hasMark ? bytes[3..] : bytes) is not DxfContent content)
             return null;
-        if (DxfUnits.MillimetersIn(content, DxfPatternPieces.StyleField(content, "UNITS"), problems) is not double unit)
+        if (settings.UnitsPerInchRatio is not null)
+            settings.Error("scale", ScaleFaults.DpiOfDxf());
+        if (DxfUnits.MillimetersIn(content, DxfPatternPieces.StyleField(content, "UNITS"), problems, settings) is not double drawn)
             return null;
+        double unit = drawn * (settings.ScaleRatio ?? 1);
         List<DxfPiece> pieces = DxfPatternPieces.IsPattern(content)
             ? new DxfPatternPieces(content, problems).Read(unit)
             : new DxfPlainPieces(content, problems).Read(unit);
         if (pieces.Count == 0)
             problems.Error(0, "", DxfFaults.NoPieces());
+        if (content.GradeMarks > 0 || DxfPatternPieces.StyleField(content, "GRADE RULE TABLE").Length > 0)
+            problems.Note(0, "", DxfFaults.NotGraded(content.GradeMarks, DxfPatternPieces.StyleField(content, "GRADE RULE TABLE")));
         if (!content.LeftOut.IsEmpty)
             problems.Note(0, "", DxfFaults.LeftOut(content.LeftOut.List()));
         return pieces.Count == 0 ? null : new DxfDrawing(pieces, DxfPatternPieces.DialectOf(content), problems);

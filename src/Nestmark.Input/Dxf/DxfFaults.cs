@@ -37,9 +37,19 @@ internal static class DxfFaults
         Text($"A {type} has only {count} fit points; a smooth curve was laid through them, perhaps not just as its program draws it."),
         "Save it with control points if it must be exact.");
 
-    public static Fault NoUnits() => new(
+    public static Fault NoUnits(string file) => new(
         "The drawing does not say its units: it has no UNITS text, no $INSUNITS and no $MEASUREMENT.",
-        "Set its units (mm, cm or in) in the drawing program and save it again. Guessing is not safe: a slip is 25.4, 10 or 2.54 times.");
+        $"Say it in the job, as drawings: {{ {QuantityFaults.Shown(file)}: {{ unit: mm }} }} (or cm, m, in, ft). Measure a piece that you know: guessing is not safe, a slip is 25.4, 10 or 2.54 times.");
+
+    public static Fault UnitOfJob(double jobMillimeters, double drawnMillimeters) => new(
+        Text($"The job takes a unit of the drawing for {jobMillimeters:0.######} mm, and the drawing itself says {drawnMillimeters:0.######} mm; the job decides."),
+        "Measure a piece that you know, or take unit out.");
+
+    public static Fault NotGraded(int marks, string table) => new(
+        (marks > 0 ? Text($"The drawing has {marks} numbers of grade rules") : "The drawing is to be graded")
+            + (table.Length > 0 ? $" and names the grade rule table {QuantityFaults.Shown(table)}" : "")
+            + ". Sizes are not made from it: the amounts stand in a file of their own, and whether they count from the base size or from the next size is not said in it.",
+        "Save the drawing with every size as a piece of its own, or write the amounts that you know into the job under grade.");
 
     public static Fault UnknownUnits(string said) => new($"The drawing says \"UNITS: {QuantityFaults.Shown(said)}\"; expected ENGLISH or METRIC.", "The units of its header are taken instead.");
 

@@ -125,7 +125,7 @@ internal sealed class DxfPatternPieces(DxfContent content, DxfProblems problems)
         if (isLabel || text.Text.Length == 0)
             return;
         if (layer is DxfLayers.TurnPoints or DxfLayers.CurvePoints && DxfTexts.IsGradeMark(text.Text))
-            content.LeftOut.Add("grade rule number");
+            content.GradeMarks++;
         else if (layer == DxfLayers.Annotation)
             piece.Fields.Add(("ANNOTATION", text.Text));
         else if (DxfTexts.FieldOf(text.Text) is (string key, string value))

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Nestmark.Input.Outlines;
 using Nestmark.Yardage;
 
 namespace Nestmark.Input.Dxf;
@@ -11,10 +12,17 @@ internal static class DxfUnits
     /// <param name="content">The drawing.</param>
     /// <param name="said">The value of its UNITS text; empty without one.</param>
     /// <param name="problems">Where problems go.</param>
-    public static double? MillimetersIn(DxfContent content, string said, DxfProblems problems)
+    /// <param name="settings">The job's unit for the drawing goes before what the drawing says.</param>
+    public static double? MillimetersIn(DxfContent content, string said, DxfProblems problems, DrawingSettings settings)
     {
         double? ofText = OfText(said);
         double? ofHeader = OfCode(content.Header.GetValueOrDefault("$INSUNITS", ""));
+        if (settings.UnitMillimeters is double given)
+        {
+            if ((ofText ?? ofHeader) is double drawn && drawn != given)
+                settings.Note("unit", DxfFaults.UnitOfJob(given, drawn));
+            return given;
+        }
         if (said.Length > 0 && ofText is null)
             problems.Note(0, "", DxfFaults.UnknownUnits(said));
         if (ofText is not null && ofHeader is not null && ofText != ofHeader)
@@ -26,7 +34,7 @@ internal static class DxfUnits
             problems.Note(0, "", DxfFaults.UnitsOfMeasurement(likely == 1 ? "millimeters" : "inches"));
             return likely;
         }
-        problems.Add(Severity.Error, 0, "", DxfFaults.NoUnits());
+        problems.Add(Severity.Error, 0, "", DxfFaults.NoUnits(settings.File));
         return null;
     }
 

@@ -11,7 +11,7 @@ internal static class DrawingReaders
     public static IReadOnlyList<DrawingReader> All { get; } =
     [
         new(".svg", "SVG", SvgLimits.LongestFileBytes, (bytes, path, problems, settings) => SvgDrawing.Load(bytes, new SvgProblems(path, problems), settings)),
-        new(".dxf", "DXF", DxfLimits.LongestFileBytes, (bytes, path, problems, _) => DxfDrawing.Load(bytes, new DxfProblems(path, problems))),
+        new(".dxf", "DXF", DxfLimits.LongestFileBytes, (bytes, path, problems, settings) => DxfDrawing.Load(bytes, new DxfProblems(path, problems), settings)),
         new(".pdf", "PDF", PdfLimits.LongestFileBytes, PdfDrawing.Load),
     ];
 

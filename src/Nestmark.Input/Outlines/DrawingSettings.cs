@@ -18,6 +18,9 @@ internal sealed record DrawingSettings(string File, JobContext Context)
     /// <summary>Units of the drawing in an inch; <c>null</c> when not given.</summary>
     public double? UnitsPerInchRatio { get; init; }
 
+    /// <summary>What one unit of a DXF drawing is worth; <c>null</c> when the job does not say it.</summary>
+    public double? UnitMillimeters { get; init; }
+
     /// <summary>The true side of the drawing's test square; <c>null</c> when not given.</summary>
     public Length? TestSquareSide { get; init; }
 

@@ -12,6 +12,8 @@ internal static class DrawingSettingsReader
     /// <summary>Largest and smallest correction of a drawing's size.</summary>
     private const decimal LargestPercent = 10_000;
 
+    private static readonly (string, double?)[] UnitWords = [("mm", 1), ("cm", 10), ("m", 1000), ("in", 25.4), ("ft", 304.8)];
+
     /// <summary>The settings by file.</summary>
     public static ImmutableDictionary<string, DrawingSettings> Read(MapReader job, JobContext context)
     {
@@ -36,7 +38,10 @@ internal static class DrawingSettingsReader
             return null;
         DrawingSettings settings = new(file, context) { Node = entry.Key };
         settings = reader.Read("scale", text => Scale(text, settings), settings);
-        settings = TestSquare(reader, settings);
+        if (file.EndsWith(".dxf", StringComparison.OrdinalIgnoreCase))
+            settings = settings with { UnitMillimeters = reader.ReadWord("unit", UnitWords, null) };
+        else
+            settings = TestSquare(reader, settings);
         if (file.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase))
             settings = settings with { Tiles = Tiles(reader, context), Select = Select(reader, context) };
         reader.RefuseTheRest();

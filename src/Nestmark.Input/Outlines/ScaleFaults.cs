@@ -20,6 +20,9 @@ internal static class ScaleFaults
     public static Fault DpiWithTrueSize() => new(
         "The drawing says its own size in mm, cm or in, so a scale in dpi has no meaning.", "Write a percentage, or take the scale out.");
 
+    public static Fault DpiOfDxf() => new(
+        "A DXF drawing has units of length, so a scale in dpi has no meaning.", "Write its unit, as unit: mm, or a percentage.");
+
     public static Fault NoSquare(string where) => new(
         $"No test square was found in the drawing: {where}.",
         "Give the square the class test-square or name its id, or take test_square out.");

@@ -46,7 +46,7 @@ internal sealed class PdfDrawing : IDrawing
         if (!unjoined.CheckScale())
             return null;
         if (settings.Tiles is not PdfTiles tiles)
-            return unjoined.Told();
+            return new PdfDrawing(TileFinding.Joined(sheets, fault => problems.Add(Severity.Note, new Place(path, 0, 0, ""), fault)), path, problems, settings).Told();
         // Trimming is measured on the paper, so pages are joined before they are scaled.
         return PdfJoining.Join(sheets, tiles, fault => settings.Error("tiles", fault)) is PdfSheet joined
             ? new PdfDrawing([joined], path, problems, settings).Told()

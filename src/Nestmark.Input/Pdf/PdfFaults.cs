@@ -33,6 +33,18 @@ internal static class PdfFaults
 
     public static Fault TrimTooWide() => new("Trim and overlap leave nothing of the pages.", "Write what is cut off each edge of a page, as trim: 10 mm.");
 
+    public static Fault JoinsFound(string rows, int lines, TileCutting window, double overlapX, double overlapY) => new(
+        Text($"The pages were joined as {rows}, by {lines} lines that go on from page to page; cut at {window.LeftMillimeters:0.#} to {window.RightMillimeters:0.#} mm across and {window.BottomMillimeters:0.#} to {window.TopMillimeters:0.#} mm up, with an overlap of {overlapX:0.#} and {overlapY:0.#} mm."),
+        "Nothing needs to be done; to join them otherwise, say how with tiles: { pages: [[1, 2]], trim: 10 mm, overlap: 0 }.");
+
+    public static Fault JoinsNotFound(string pages) => new(
+        $"Lines run off the edges of pages, and it was not found where they all go on (those of {pages} do not); no pages were joined.",
+        "Say how they are joined: drawings: { FILE: { tiles: { pages: [[1, 2], [3, 4]], trim: 10 mm, overlap: 0 } } }.");
+
+    public static Fault JoinsNotCertain() => new(
+        "Lines go on from page to page, but the pages could be joined in more than one way; none were joined.",
+        "Say how they are joined: drawings: { FILE: { tiles: { pages: [[1, 2], [3, 4]], trim: 10 mm, overlap: 0 } } }.");
+
     public static Fault NothingSelected(string size, string kinds) => new(
         $"No line of the PDF is what select asks for{(size.Length > 0 ? " in size " + QuantityFaults.Shown(size) : "")}.",
         kinds.Length > 0 ? $"The file has these lines: {kinds}." : "The file has no lines.");

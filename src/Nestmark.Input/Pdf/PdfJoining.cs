@@ -18,47 +18,57 @@ internal static class PdfJoining
         pages = [.. pages.Take(tiles.InOrder.Count())];
         if (pages.IsEmpty)
             return null;
-        (double width, double height) = (pages[0].WidthMillimeters, pages[0].HeightMillimeters);
-        int odd = pages.ToList().FindIndex(page => Math.Abs(page.WidthMillimeters - width) > SameSizeMillimeters || Math.Abs(page.HeightMillimeters - height) > SameSizeMillimeters);
-        double trim = tiles.Trim.TotalMillimeters;
-        double overlap = tiles.Overlap.TotalMillimeters;
-        double stepX = width - 2 * trim - overlap;
-        double stepY = height - 2 * trim - overlap;
+        PdfGrid grid = PdfGrid.Of(tiles, pages[0].WidthMillimeters, pages[0].HeightMillimeters);
+        int odd = pages.ToList().FindIndex(page => !IsSameSize(page, pages[0]));
         Fault? fault = odd >= 0 ? PdfFaults.PageSizes(tiles.InOrder.ElementAt(odd))
-            : stepX <= overlap || stepY <= overlap ? PdfFaults.TrimTooWide()
+            : grid.StepXMillimeters <= grid.OverlapXMillimeters || grid.StepYMillimeters <= grid.OverlapYMillimeters ? PdfFaults.TrimTooWide()
             : null;
-        if (fault is not null)
-        {
-            error(fault);
-            return null;
-        }
-        int rows = tiles.Pages.Length;
-        int columns = tiles.Pages.Max(row => row.Length);
+        if (fault is null)
+            return Joined(pages, grid, "the joined pages");
+        error(fault);
+        return null;
+    }
+
+    /// <summary>The joined sheet.</summary>
+    /// <param name="pages">The pages of the grid, row by row.</param>
+    /// <param name="grid">Where they lie.</param>
+    /// <param name="name">What the sheet is called.</param>
+    public static PdfSheet Joined(ImmutableArray<PdfSheet> pages, PdfGrid grid, string name)
+    {
+        (double width, double height) = (pages[0].WidthMillimeters, pages[0].HeightMillimeters);
+        TileCutting full = grid.Window;
+        int rows = grid.Pages.Length;
+        int columns = grid.Pages.Max(row => row.Length);
         List<PdfStroke> strokes = [];
         List<PdfWords> words = [];
         int next = 0;
         for (int row = 0; row < rows; row++)
         {
-            for (int column = 0; column < tiles.Pages[row].Length; column++)
+            for (int column = 0; column < grid.Pages[row].Length; column++)
             {
-                if (tiles.Pages[row][column] == 0)
+                if (grid.Pages[row][column] == 0)
                     continue;
                 PdfSheet page = pages[next++];
                 // Half of the overlap is taken from either neighbor, so that nothing is there twice.
                 TileCutting window = new(
-                    trim + (column > 0 ? overlap / 2 : 0), trim + (row < rows - 1 ? overlap / 2 : 0),
-                    width - trim - (column < columns - 1 ? overlap / 2 : 0), height - trim - (row > 0 ? overlap / 2 : 0));
-                AffineMap move = AffineMap.Shift(column * stepX - trim, (rows - 1 - row) * stepY - trim);
+                    full.LeftMillimeters + (column > 0 ? grid.OverlapXMillimeters / 2 : 0), full.BottomMillimeters + (row < rows - 1 ? grid.OverlapYMillimeters / 2 : 0),
+                    full.RightMillimeters - (column < columns - 1 ? grid.OverlapXMillimeters / 2 : 0), full.TopMillimeters - (row > 0 ? grid.OverlapYMillimeters / 2 : 0));
+                AffineMap move = AffineMap.Shift(column * grid.StepXMillimeters - full.LeftMillimeters, (rows - 1 - row) * grid.StepYMillimeters - full.BottomMillimeters);
                 strokes.AddRange(page.Strokes.Where(stroke => !IsFrame(stroke, width, height))
                     .SelectMany(stroke => window.Inside(stroke.Run).Select(run => stroke with { Run = run.Mapped(move) })));
                 words.AddRange(page.Words.Select(line => line with { Middle = move.Apply(line.Middle) }));
             }
         }
         return new PdfSheet(
-            "the joined pages", columns * stepX + overlap, rows * stepY + overlap, [.. strokes], [.. words], [.. pages.SelectMany(page => page.LeftOut)]);
+            name, columns * grid.StepXMillimeters + grid.OverlapXMillimeters, rows * grid.StepYMillimeters + grid.OverlapYMillimeters,
+            [.. strokes], [.. words], [.. pages.SelectMany(page => page.LeftOut)]);
     }
 
+    /// <summary>Whether two pages can be tiles of one sheet.</summary>
+    public static bool IsSameSize(PdfSheet one, PdfSheet other) =>
+        Math.Abs(one.WidthMillimeters - other.WidthMillimeters) <= SameSizeMillimeters && Math.Abs(one.HeightMillimeters - other.HeightMillimeters) <= SameSizeMillimeters;
+
     /// <summary>A rectangle nearly as large as the page: the border of a tile.</summary>
-    private static bool IsFrame(PdfStroke stroke, double width, double height) =>
+    public static bool IsFrame(PdfStroke stroke, double width, double height) =>
         DrawnBox.UprightRectangle(stroke.Run) is (double boxWidth, double boxHeight) && boxWidth >= FrameRatio * width && boxHeight >= FrameRatio * height;
 }

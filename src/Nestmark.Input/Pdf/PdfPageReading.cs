@@ -18,6 +18,8 @@ namespace Nestmark.Input.Pdf;
 /// </remarks>
 internal sealed class PdfPageReading(PdfDocument document)
 {
+    private const int MostClips = 1_000;
+
     private readonly PdfLayers _layers = new(document);
     private int _segments;
     private int _letters;
@@ -34,9 +36,12 @@ internal sealed class PdfPageReading(PdfDocument document)
         double unit = 25.4 / 72 * UserUnitOf(page);
         Dictionary<PdfPath, ImmutableArray<string>> layers = _layers.Of(page);
         List<PdfStroke> strokes = [];
+        List<TileCutting> clips = [];
         int filled = 0;
         foreach (PdfPath path in page.Paths)
         {
+            if (path.IsClipping && clips.Count < MostClips && ClipOf(path, unit) is TileCutting clip)
+                clips.Add(clip);
             if (path.IsClipping)
                 continue;
             if (path.IsStroked)
@@ -52,8 +57,13 @@ internal sealed class PdfPageReading(PdfDocument document)
             leftOut.Add(Counted(filled, "filled area without a line", page));
         _letters += page.Letters.Count;
         ImmutableArray<PdfWords> words = IsTooMuch ? [] : PdfTextLines.Of(page, unit);
-        return new PdfSheet(string.Create(CultureInfo.InvariantCulture, $"page {page.Number}"), page.Width * unit, page.Height * unit, [.. strokes], words, [.. leftOut]);
+        return new PdfSheet(string.Create(CultureInfo.InvariantCulture, $"page {page.Number}"), page.Width * unit, page.Height * unit, [.. strokes], words, [.. leftOut]) { Clips = [.. clips.Distinct()] };
     }
+
+    private static TileCutting? ClipOf(PdfPath path, double unit) =>
+        path.GetBoundingRectangle() is PdfRectangle box && path.Count == 1 && path[0].Commands.Count is >= 4 and <= 6
+            ? new TileCutting(box.Left * unit, box.Bottom * unit, box.Right * unit, box.Top * unit)
+            : null;
 
     private static double UserUnitOf(Page page) =>
         page.Dictionary.TryGet(NameToken.Create("UserUnit"), out NumericToken number) && number.Double is > 0 and <= 75_000 ? number.Double : 1;

@@ -10,4 +10,8 @@ namespace Nestmark.Input.Pdf;
 /// <param name="Words">Its texts.</param>
 /// <param name="LeftOut">What was not understood, in words; empty for nothing.</param>
 internal sealed record PdfSheet(
-    string Name, double WidthMillimeters, double HeightMillimeters, ImmutableArray<PdfStroke> Strokes, ImmutableArray<PdfWords> Words, ImmutableArray<string> LeftOut);
+    string Name, double WidthMillimeters, double HeightMillimeters, ImmutableArray<PdfStroke> Strokes, ImmutableArray<PdfWords> Words, ImmutableArray<string> LeftOut)
+{
+    /// <summary>Upright rectangles to which the page clips what it draws.</summary>
+    public ImmutableArray<TileCutting> Clips { get; init; } = [];
+}

@@ -26,6 +26,9 @@ public sealed record CircleMeasures
     /// <summary>Allowance of the hem.</summary>
     public required Length Hem { get; init; }
 
+    /// <summary>Length of the slit in a whole circle of one panel; <c>null</c> for the usual one. Panels open in a seam instead.</summary>
+    public Length? Opening { get; init; }
+
     /// <summary>Which edges run through the middle.</summary>
     public required CircleEdges Edges { get; init; }
 }

@@ -6,7 +6,7 @@ namespace Nestmark.Pieces.Drafting;
 /// <summary>Drafts skirts cut from a part of a circle, in as many like panels as the cloth's width asks.</summary>
 /// <remarks>
 /// Of one count of panels these are tried in order: the grain down the middle of the panel, the grain along one edge (which puts the edge on
-/// the selvage), and on folded cloth half a panel with its middle on the fold.
+/// the selvage), and on folded cloth half a panel with its middle on the fold. A whole circle in one panel is a <see cref="CircleRing"/>.
 /// </remarks>
 public static class CircleSkirt
 {
@@ -19,10 +19,12 @@ public static class CircleSkirt
         int least = Math.Max(1, (int)Math.Ceiling(measures.CircleRatio * 360 / WidestPanelDegrees - 1e-9));
         if (measures.Panels is { } asked)
         {
-            if (asked < least)
-                return TooFew(least);
+            if (Refusal(measures, asked, least, cloth) is { } refusal)
+                return refusal;
             return Best(measures, asked, cloth) is { } shape ? DraftingResult.Of(shape) : TooLong(measures, asked, cloth);
         }
+        if (measures.Opening is not null)
+            return OpeningInSeam();
         for (int panels = least; panels <= MostPanels; panels++)
         {
             if (Best(measures, panels, cloth) is { } shape)
@@ -48,8 +50,20 @@ public static class CircleSkirt
         bool Fits(long tenths) => tenths > 0 && Best(measures with { SkirtLength = Length.FromMicrometers(tenths * 100) }, panels, cloth) is not null;
     }
 
+    private static DraftingResult? Refusal(CircleMeasures measures, int panels, int least, DraftingCloth cloth)
+    {
+        if (CircleRing.IsMeant(measures, panels))
+            return CircleRing.Refusal(measures, cloth);
+        return panels < least ? TooFew(least) : measures.Opening is null ? null : OpeningInSeam();
+    }
+
     private static DraftedShape? Best(CircleMeasures measures, int panels, DraftingCloth cloth)
     {
+        if (CircleRing.IsMeant(measures, panels))
+        {
+            DraftedShape ring = CircleRing.Shape(measures, cloth);
+            return EdgeRoles.DepthOf(ring, measures.Seam) is { } deep && deep <= cloth.Depth ? ring : null;
+        }
         CirclePanel panel = CirclePanel.Of(measures, panels);
         List<DraftedShape> ways = [];
         if (!cloth.IsFolded || panels % 2 == 0)
@@ -90,8 +104,11 @@ public static class CircleSkirt
     }
 
     private static DraftingResult TooFew(int least) => DraftingResult.Refused(
-        "A panel of this skirt would be wider than three quarters of a circle, and a whole circle needs a seam to be cut open.",
+        "A panel of this skirt would be wider than three quarters of a circle, and its allowances would lie on each other.",
         least == 2 ? "Write panels: 2, or leave it out." : $"Write panels: {least.ToString(CultureInfo.InvariantCulture)} or more, or leave it out.");
+
+    private static DraftingResult OpeningInSeam() => DraftingResult.Refused(
+        "A skirt with seams opens in one of them and needs no slit.", "Take opening out, or write part: full and panels: 1 for a ring without a seam.");
 
     private static DraftingResult TooLong(CircleMeasures measures, int panels, DraftingCloth cloth)
     {

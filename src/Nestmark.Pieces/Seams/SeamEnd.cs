@@ -14,4 +14,11 @@ namespace Nestmark.Pieces.Seams;
 /// <param name="PointDegrees">How far the crossing edges are from running on across the seam: above zero they make a point outward, below zero a dent.</param>
 public sealed record SeamEnd(
     string First, string Second, Length FirstSeam, Length SecondSeam,
-    string FirstCrossing, string SecondCrossing, Length FirstHem, Length SecondHem, double PointDegrees);
+    string FirstCrossing, string SecondCrossing, Length FirstHem, Length SecondHem, double PointDegrees)
+{
+    /// <summary>How much further the first side reaches there, what is taken up counted, when both are pinned at <see cref="PinnedAt"/>; below zero where the second does.</summary>
+    public required Length Step { get; init; }
+
+    /// <summary>The notch next to this end that both sides have; <c>null</c> where there is none and sewing begins at the other end (or at this one, if it is the first).</summary>
+    public required NotchAlong? PinnedAt { get; init; }
+}

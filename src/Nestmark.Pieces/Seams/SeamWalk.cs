@@ -45,6 +45,9 @@ public sealed record SeamWalk
     /// <summary>The start and the end, in this order; empty where a side is a plain length or counts several times, or where the seam closes on itself.</summary>
     public required ImmutableArray<SeamEnd> Ends { get; init; }
 
+    /// <summary>Both pieces' heights along the grain between the edges that cross the seam, where all four are level; <c>null</c> where they are not.</summary>
+    public required (Length First, Length Second)? Heights { get; init; }
+
     /// <summary>Whether one side is twice the other within the tolerance and the shorter one is of a half piece on the fold: both halves may be meant.</summary>
     public required bool SeemsHalved { get; init; }
 }

@@ -40,7 +40,8 @@ public static class SeamWalking
             Meetings = meetings,
             FirstAlone = firstAlone,
             SecondAlone = secondAlone,
-            Ends = SeamEnds.Of(first, second),
+            Ends = SeamEnds.Of(first, second, plan, meetings),
+            Heights = seam.TakeUp is null ? SeamHeights.Of(first, second) : null,
             SeemsHalved = seam.TakeUp is null && SeemsHalved(first, second, seam.Tolerance.TotalMillimeters),
         };
     }

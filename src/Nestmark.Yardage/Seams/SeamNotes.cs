@@ -24,11 +24,41 @@ internal static class SeamNotes
         }
         if (report.Seam.Seam.Corners == CornerRule.Free)
             yield break;
+        if (report.Walk.Verdict != SeamVerdict.Apart && report.Walk.Heights is { } heights && Apart(heights.First - heights.Second, report))
+            yield return HeightsDiffer(report, heights.First, heights.Second, system);
         foreach (SeamEnd end in report.Walk.Ends)
         {
+            if (report.Walk.Verdict == SeamVerdict.Apart && !report.Walk.SeemsHalved && Apart(end.Step, report))
+                yield return Stepped(report, end, system);
             foreach (Problem note in OfEnd(report, end, system))
                 yield return note;
         }
+    }
+
+    private static bool Apart(Length difference, SeamReport report) => Math.Abs(difference.Micrometers) > report.Seam.Seam.Tolerance.Micrometers;
+
+    /// <summary>Hems or waists that do not come to the same place at one end of a seam.</summary>
+    private static Problem Stepped(SeamReport report, SeamEnd end, MeasureSystem system)
+    {
+        bool firstReaches = end.Step > Length.Zero;
+        (string further, string shorter) = firstReaches ? (end.First, end.Second) : (end.Second, end.First);
+        string step = SeamWords.Small(end.Step, system);
+        string from = end.PinnedAt is { } notch ? $"counted from the notch {SeamWords.Notch(notch, system)}" : "sewn from the other end on";
+        return Note(
+            report,
+            $"At the end {end.First} / {end.Second} of the seam {report.Title} the edges {end.FirstCrossing} and {end.SecondCrossing} do not meet: {from}, {further} reaches {step} further.",
+            $"Move the corner {further} back by {step} along the seam, or {shorter} out by as much.");
+    }
+
+    private static Problem HeightsDiffer(SeamReport report, Length first, Length second, MeasureSystem system)
+    {
+        SeamEnd end = report.Walk.Ends[^1];
+        (SeamEnd start, string difference) = (report.Walk.Ends[0], SeamWords.Small(first - second, system));
+        return Note(
+            report,
+            $"The seam {report.Title} meets, but between their level edges the pieces differ in height by {difference}: {start.First} to {end.First} is {SeamWords.Exact(first, system)} along the grain, "
+                + $"{start.Second} to {end.Second} {SeamWords.Exact(second, system)}.",
+            $"Let the level edge of the {(first < second ? "first" : "second")} piece curve up toward the seam, and lower its middle by {difference}; or slant both sides alike.");
     }
 
     private static Problem NotchesApart(SeamReport report, NotchMeeting meeting, MeasureSystem system)

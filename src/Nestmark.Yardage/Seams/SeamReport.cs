@@ -12,6 +12,9 @@ public sealed record SeamReport(JobSeam Seam, string Size, SeamWalk Walk, SeamWa
     /// <summary>Name and size as people read them.</summary>
     public string Title => Size.Length == 0 ? Seam.Seam.Name : Seam.Seam.Name + " " + Size;
 
+    /// <summary>The alterations that broke or mended it in this size, in their order.</summary>
+    public IEnumerable<SeamTurn> Turns => Seam.Turns.Where(turn => turn.Size == Size);
+
     /// <summary>Whether an alteration took apart what met before.</summary>
     public bool BrokenByAlteration => Walk.Verdict == SeamVerdict.Apart && Before is { Verdict: not SeamVerdict.Apart };
 }

@@ -40,10 +40,16 @@ public static class SeamWords
         string takenUp = report.Seam.Seam.TakeUp is null ? "" : $", {TakenUp(report, system)}";
         string what = $"The seam {report.Title} does not meet: {walk.First} is {Exact(walk.FirstLength, system)}, {walk.Second} {Exact(walk.SecondLength, system)}{takenUp}; "
             + $"that is {Small(walk.Difference, system)} apart, {Small(report.Seam.Seam.Tolerance, system)} being allowed.";
-        return report.Before is not { } before ? what
-            : report.BrokenByAlteration ? $"{what} Before the alterations it met within {Small(before.Difference, system)}."
-            : $"{what} Before the alterations it was {Small(before.Difference, system)} apart.";
+        string history = report.Before is not { } before ? ""
+            : report.BrokenByAlteration ? $" Before the alterations it met within {Small(before.Difference, system)}."
+            : $" Before the alterations it was {Small(before.Difference, system)} apart.";
+        return report.Turns.LastOrDefault() is { Kind: SeamTurnKind.Broken } turn ? $"{what}{history} What broke it: {turn.Alteration} ({Place(turn)})." : what + history;
     }
+
+    /// <summary>What an alteration did to a seam, a sentence: "The seam side M was broken by front: widened 2 cm at the fold (job.yaml:12), 20 mm apart."</summary>
+    public static string Turn(SeamReport report, SeamTurn turn, MeasureSystem system) => turn.Kind == SeamTurnKind.Broken
+        ? $"The seam {report.Title} was broken by {turn.Alteration} ({Place(turn)}): {Small(turn.Difference, system)} apart."
+        : $"The seam {report.Title} was mended by {turn.Alteration} ({Place(turn)}): within {Small(turn.Difference, system)}.";
 
     /// <summary>What would make the sides meet.</summary>
     public static string Correction(SeamReport report, MeasureSystem system)
@@ -71,6 +77,8 @@ public static class SeamWords
         string shorten = $"horten {Name(longer)} by {amount}{InAll(longer)}";
         return IsPlain(longer) ? "L" + lengthen : IsPlain(shorter) ? "S" + shorten : $"L{lengthen}, or s{shorten}";
     }
+
+    private static string Place(SeamTurn turn) => string.Create(CultureInfo.InvariantCulture, $"{turn.Where.File}:{turn.Where.Line}");
 
     private static string Name(ImmutableArray<SeamTerm> side) => string.Join(" + ", side.Select(term => term.Text));
 

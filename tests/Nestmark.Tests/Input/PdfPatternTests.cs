@@ -49,6 +49,38 @@ public sealed class PdfPatternTests
         CheckFront(Drawn("tiles-overlap.yaml", "front"), 0, 0);
     }
 
+    // Expected places as in the joined pages above; each group of pages that hang together is a sheet of its own, from the lowest left of its window.
+    [Theory]
+    [InlineData("tiles.yaml", "drawings: { tiles.pdf: { tiles: { pages: [[2, 3, 4], [5, 6, 7]], trim: 10 } } }", "[[5, 6]]")]
+    [InlineData("tiles-overlap.yaml", "drawings: { tiles-overlap.pdf: { tiles: { pages: [[2, 3, 4], [5, 6, 7]], trim: 10, overlap: 12 } } }", "[[5, 6]]")]
+    public void Pages_find_their_neighbors_by_the_lines_that_go_on(string job, string tiles, string rows)
+    {
+        JobReading reading = Read(job, tiles, "");
+        Jobs.Good(reading);
+        Assert.Contains(reading.Problems, note => note.What.StartsWith($"The pages were joined as {rows}, by ", StringComparison.Ordinal));
+        CheckFront(Drawn(job, "front", 0, tiles, ""), 0, 0);
+    }
+
+    [Fact]
+    public void Pages_whose_lines_are_cut_off_at_the_margin_are_joined_without_a_border()
+    {
+        // make.py moves the sheet up by 10 mm; the pocket's two pages lie 380 mm to the right and hang together alone.
+        JobReading reading = Read("tiles-cut.yaml");
+        Jobs.Good(reading);
+        Assert.Contains(reading.Problems, note => note.What.StartsWith("The pages were joined as [[1, 2], [4, 5]] and [[3], [6]], by 7 lines", StringComparison.Ordinal));
+        CheckFront(Drawn("tiles-cut.yaml", "front"), 0, 10);
+        CheckCorners(Drawn("tiles-cut.yaml", "pocket"), -380, 10, (400, 60), (480, 60), (480, 150), (400, 150));
+    }
+
+    [Fact]
+    public void Where_a_page_is_missing_the_pages_are_not_joined_and_the_key_is_named()
+    {
+        JobReading reading = Read("tiles-cut.yaml", "tiles-cut.pdf", "tiles-lost.pdf");
+        Problem note = Assert.Single(reading.Problems, note => note.What.StartsWith("Lines run off the edges of pages", StringComparison.Ordinal));
+        Assert.Contains("drawings: { FILE: { tiles: { pages:", note.Hint, StringComparison.Ordinal);
+        Assert.Contains(reading.Problems, problem => problem.Severity == Severity.Error && problem.What.Contains("Tern front", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Layers_are_sizes_where_the_job_says_so()
     {
@@ -195,9 +227,9 @@ public sealed class PdfPatternTests
         return files.With("make.pdf", File.ReadAllBytes(Fixtures.PathOf("pdf/make.py"))).With("job.yaml", text);
     }
 
-    private static DrawnPiece Drawn(string job, string piece, int index = 0)
+    private static DrawnPiece Drawn(string job, string piece, int index = 0, params string[] replacements)
     {
-        JobDraft draft = JobReader.Draft("job.yaml", Files(job), new ProblemList(), [])!;
+        JobDraft draft = JobReader.Draft("job.yaml", Files(job, replacements), new ProblemList(), [])!;
         DraftedPiece drafted = draft.Pieces.Where(one => one.Draft.Name == piece).ElementAt(index);
         return new DrawnPiece(drafted.Draft.Outline) { Notches = drafted.Draft.Notches, Grainline = drafted.Draft.Grainline, Lines = drafted.Draft.Lines };
     }

@@ -74,6 +74,53 @@ public sealed class SeamJobTests
         Assert.False(Assert.Single(SeamReports.Of(job)).BrokenByAlteration);
     }
 
+    // Side seam: 60 cm along the grain, 4 cm across; shortened by 3 of 60 cm (evenly, 57 by 4): sqrt(57² + 4²) against sqrt(60² + 4²), 29.9 mm less.
+    [Fact]
+    public void The_alteration_that_broke_a_seam_is_named_and_the_one_that_mended_it()
+    {
+        JobReading reading = JobReader.Read(Fixtures.PathOf("alterations/broken-seam.yaml"), new DiskFiles());
+        Job job = Jobs.Good(reading);
+        SeamReport[] reports = [.. SeamReports.Of(job)];
+        SeamTurn[] side = [.. reports[0].Turns];
+        Assert.Equal([(SeamTurnKind.Broken, "front: shortened 3 cm at 20 from A", 14), (SeamTurnKind.Mended, "back: shortened 3 cm at 20 from A", 16)], side.Select(turn => (turn.Kind, turn.Alteration, turn.Where.Line)));
+        Assert.Equal(Math.Sqrt(57 * 57 + 16) - Math.Sqrt(60 * 60 + 16), side[0].Difference.TotalCentimeters, 0.02);
+        Assert.Equal(SeamVerdict.Meets, reports[0].Walk.Verdict);
+        SeamTurn wrist = Assert.Single(reports[1].Turns);
+        Assert.Equal((SeamTurnKind.Broken, 15), (wrist.Kind, wrist.Where.Line));
+        Assert.Contains("What broke it: cuff: widened 2 cm at 10 from A (", SeamWords.Apart(reports[1], MeasureSystem.Metric), StringComparison.Ordinal);
+        Assert.Contains("broken-seam.yaml:15).", SeamWords.Apart(reports[1], MeasureSystem.Metric), StringComparison.Ordinal);
+        Assert.StartsWith("The seam side was mended by back: shortened 3 cm at 20 from A (", SeamWords.Turn(reports[0], side[1], MeasureSystem.Metric), StringComparison.Ordinal);
+        Assert.Empty(reports[2].Turns);
+    }
+
+    [Fact]
+    public void The_corner_that_reaches_too_far_is_named_with_the_notch_it_is_counted_from()
+    {
+        // Hem 8 mm too low on a, below the notch; above it both are alike.
+        const string Svg = """
+            <svg xmlns="http://www.w3.org/2000/svg" width="500mm" height="300mm" viewBox="0 0 500 300">
+            <g id="a"><path d="M 0 100 H 408 V 0 H 0 Z"/><line class="notch" x1="300" y1="100" x2="300" y2="95"/></g>
+            <g id="b"><path d="M 0 100 H 400 V 0 H 0 Z"/><line class="notch" x1="300" y1="100" x2="300" y2="95"/></g></svg>
+            """;
+        const string Yaml = Jobs.Head + "pieces: { a: { outline: d.svg#a, cut: 2 }, b: { outline: d.svg#b, cut: 2 } }\ncloths: { c: { width: 140 } }\nseams: [{ name: side, join: [a.A-B, b.A-B] }]\n";
+        Job job = Jobs.Good(JobReader.Read("job.yaml", new MemoryFiles().With("job.yaml", Yaml).With("d.svg", Svg)));
+        Problem note = Assert.Single(Planner.Check(job), note => note.What.StartsWith("At the end", StringComparison.Ordinal));
+        Assert.Equal("At the end a.B / b.B of the seam side the edges a.B-C and b.B-C do not meet: counted from the notch 30.0 cm along, a.B reaches 8 mm further.", note.What);
+        Assert.Equal("Move the corner a.B back by 8 mm along the seam, or b.B out by as much.", note.Hint);
+    }
+
+    [Fact]
+    public void Level_hems_at_different_heights_are_told_though_the_seam_meets()
+    {
+        // Both sides 50 cm: straight, and slanted 14 cm over 48 cm of height (14² + 48² = 50²).
+        const string Pieces = "pieces: { a: { polygon: [[0, 0], [50, 0], [50, 20], [0, 20]], cut: 2 }, b: { polygon: [[0, 0], [48, 0], [48, 20], [0, 34]], cut: 2 } }\ncloths: { c: { width: 140 } }\n";
+        Job job = Jobs.Good(Jobs.Head + Pieces + "seams: [{ name: side, join: [a.C-D, b.C-D] }]\n");
+        Problem note = Assert.Single(Planner.Check(job), note => note.What.Contains("differ in height", StringComparison.Ordinal));
+        Assert.Equal("The seam side meets, but between their level edges the pieces differ in height by 20 mm: a.C to a.D is 50.0 cm along the grain, b.C to b.D 48.0 cm.", note.What);
+        Job curved = Jobs.Good(Jobs.Head + Pieces.Replace("[0, 34]]", "[0, 34], [-0.5, 17]]", StringComparison.Ordinal) + "seams: [{ name: side, join: [a.C-D, b.C-D] }]\n");
+        Assert.DoesNotContain(Planner.Check(curved), note => note.What.Contains("differ in height", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_seam_of_a_broken_piece_is_passed_over_in_silence()
     {

@@ -80,7 +80,7 @@ internal static class Drawings
     public static (DxfDrawing? Drawing, IReadOnlyList<Problem> Problems) Load(byte[] bytes)
     {
         ProblemList problems = new();
-        return (DxfDrawing.Load(bytes, new DxfProblems("d.dxf", problems)), problems.All);
+        return (DxfDrawing.Load(bytes, new DxfProblems("d.dxf", problems), new DrawingSettings("d.dxf", new JobContext("job.yaml", problems))), problems.All);
     }
 
     /// <summary>A piece of a drawing that has no errors.</summary>
@@ -95,7 +95,7 @@ internal static class Drawings
     public static (DrawnPiece? Piece, IReadOnlyList<Problem> Problems) Try(byte[] bytes, string name, string cut = "1", OutlineMeaning? line = null, string size = "")
     {
         ProblemList problems = new();
-        DxfDrawing? drawing = DxfDrawing.Load(bytes, new DxfProblems("d.dxf", problems));
+        DxfDrawing? drawing = DxfDrawing.Load(bytes, new DxfProblems("d.dxf", problems), new DrawingSettings("d.dxf", new JobContext("job.yaml", problems)));
         PieceWish wish = new(name, size, line, Nestmark.Input.Quantities.CutText.Read(cut).Value);
         if (drawing?.FaultOf(wish) is Fault fault)
             problems.Add(Severity.Error, new Place("job.yaml", 1, 1, ""), fault);

@@ -7,6 +7,28 @@ namespace Nestmark.Tests.Input.Dxf;
 /// <summary>Jobs over pattern files: sizes, names, lines. <c>fixtures/dxf-story/quay-jacket.dxf</c> was written by ezdxf 0.18.1 (make-story.py).</summary>
 public sealed class DxfJobTests
 {
+    // A unit of length is exact: in 25.4 mm, ft 304.8 mm (references/formats.md 2.3).
+    [Theory]
+    [InlineData("unit: mm", 200)]
+    [InlineData("unit: cm", 2000)]
+    [InlineData("unit: in", 5080)]
+    [InlineData("unit: ft, scale: 50 %", 30480)]
+    public void The_job_says_the_unit_of_a_drawing_that_does_not(string said, double width)
+    {
+        byte[] drawing = Drawings.Bytes(Drawings.TestCard.Replace("UNITS: METRIC", "AUTHOR: NOBODY", StringComparison.Ordinal));
+        string yaml = Jobs.Head + $"pieces: {{ card: {{ outline: d.dxf#TESTCARD, cut: 2 }} }}\ndrawings: {{ d.dxf: {{ {said} }} }}\ncloths: {{ c: {{ width: 900, lay: open }} }}\nsizes: {{ M: 1 }}\n";
+        JobDraft draft = JobReader.Draft("job.yaml", new MemoryFiles().With("job.yaml", yaml).With("d.dxf", drawing), new ProblemList(), [])!;
+        Assert.Equal(width, draft.Pieces.Single().Draft.Outline.Max(vertex => vertex.Point.XMillimeters), 3);
+    }
+
+    [Fact]
+    public void The_unit_of_the_job_goes_before_that_of_the_drawing_and_says_so()
+    {
+        string yaml = Jobs.Head + "pieces: { card: { outline: d.dxf#TESTCARD, cut: 2 } }\ndrawings: { d.dxf: { unit: in } }\ncloths: { c: { width: 900 } }\nsizes: { M: 1 }\n";
+        JobReading reading = JobReader.Read("job.yaml", new MemoryFiles().With("job.yaml", yaml).With("d.dxf", Drawings.Bytes(Drawings.TestCard)));
+        Assert.Contains(reading.Problems, note => note.What == "The job takes a unit of the drawing for 25.4 mm, and the drawing itself says 1 mm; the job decides.");
+    }
+
     private static readonly byte[] Jacket = File.ReadAllBytes(Fixtures.PathOf("dxf-story/quay-jacket.dxf"));
 
     [Fact]

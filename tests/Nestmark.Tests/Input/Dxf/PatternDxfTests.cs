@@ -49,8 +49,8 @@ public sealed class PatternDxfTests
     {
         (_, IReadOnlyList<Problem> problems) = Drawings.Load(Drawings.Bytes(Drawings.TestCard.Replace("UNITS: METRIC", "AUTHOR: NOBODY", StringComparison.Ordinal)));
         Assert.Equal(
-            "d.dxf: The drawing does not say its units: it has no UNITS text, no $INSUNITS and no $MEASUREMENT. Set its units (mm, cm or in) in the drawing program and save it again. "
-            + "Guessing is not safe: a slip is 25.4, 10 or 2.54 times.",
+            "d.dxf: The drawing does not say its units: it has no UNITS text, no $INSUNITS and no $MEASUREMENT. "
+            + "Say it in the job, as drawings: { d.dxf: { unit: mm } } (or cm, m, in, ft). Measure a piece that you know: guessing is not safe, a slip is 25.4, 10 or 2.54 times.",
             Drawings.OnlyProblem(problems));
     }
 
@@ -101,8 +101,20 @@ public sealed class PatternDxfTests
         (_, IReadOnlyList<Problem> problems) = Drawings.Load(Drawings.Bytes(Drawings.Pattern(
             "0 LINE | 8 5 | 10 0 | 20 0 | 11 9 | 21 9 | 0 LINE | 8 84 | 10 0 | 20 0 | 11 9 | 21 9 | 0 POINT | 8 SCRAP | 10 1 | 20 1 | 0 TEXT | 8 2 | 10 0 | 20 0 | 1 # 12 | 0 HATCH | 8 1")));
         Assert.Equal(
-            "Not read: 1 HATCH, 1 LINE on layer 5 (grade reference), 1 LINE on layer 84 (copy for checking), 1 POINT on layer SCRAP, 1 grade rule number.",
-            Assert.Single(problems).What);
+            "Not read: 1 HATCH, 1 LINE on layer 5 (grade reference), 1 LINE on layer 84 (copy for checking), 1 POINT on layer SCRAP.",
+            problems[^1].What);
+    }
+
+    // Grade rule tables: references/formats.md 1.6, from memory, to be checked against the standard; so nothing is graded and it is said why.
+    [Fact]
+    public void Grade_rules_are_told_and_not_guessed()
+    {
+        string marks = "0 POINT | 8 2 | 10 0 | 20 0 | 0 TEXT | 8 2 | 10 0 | 20 0 | 1 # 12 | 0 TEXT | 8 3 | 10 9 | 20 0 | 1 #3";
+        string file = Drawings.Pattern(marks).Replace("1 UNITS: METRIC", "1 UNITS: METRIC | 0 TEXT | 8 1 | 10 0 | 20 0 | 1 GRADE RULE TABLE: COAT", StringComparison.Ordinal);
+        (_, IReadOnlyList<Problem> problems) = Drawings.Load(Drawings.Bytes(file));
+        Problem note = Assert.Single(problems);
+        Assert.StartsWith("The drawing has 2 numbers of grade rules and names the grade rule table COAT. Sizes are not made from it", note.What, StringComparison.Ordinal);
+        Assert.EndsWith("into the job under grade.", note.Hint, StringComparison.Ordinal);
     }
 
     [Fact]

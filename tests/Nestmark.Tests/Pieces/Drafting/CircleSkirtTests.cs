@@ -101,7 +101,41 @@ public sealed class CircleSkirtTests
         DraftingResult result = CircleSkirt.Draft(Measures(70, 130, 0.5, 1) with { Seam = Length.Zero }, Cloth(148, 1));
         Assert.Null(result.Shape);
         Assert.Contains("The longest that works is 123.7 cm", result.Hint, StringComparison.Ordinal);
-        Assert.Contains("panels: 2", CircleSkirt.Draft(Measures(70, 30, 1, 1), Cloth(148, 1)).Hint, StringComparison.Ordinal);
+        Assert.Contains("panels: 2", CircleSkirt.Draft(Measures(70, 30, 0.9, 1), Cloth(148, 1)).Hint, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void A_full_circle_in_one_piece_is_a_ring_as_long_as_the_cloth_allows(int layers)
+    {
+        // trade.md 9.1: usable width 2(R + hem): 148 cm cloth, waist 70, hem 2, longest 60.86 cm; cutting lines r less waist allowance, R plus hem.
+        CircleMeasures measures = Measures(70, 60, 1, 1);
+        DraftingCloth cloth = Cloth(148, layers);
+        Assert.Equal(60.86, CircleSkirt.LongestLength(measures, 1, cloth).TotalCentimeters, 0.02);
+        DraftedShape ring = CircleSkirt.Draft(measures, cloth).Shape!;
+        Assert.Equal(layers == 1 ? new CutQuantity(1, CutKind.Copies) : new CutQuantity(1, CutKind.OnFold), ring.Cut);
+        Piece piece = Made(ring);
+        Piece whole = layers == 1 ? piece : Unfolding.Unfold(piece);
+        Assert.Equal(2 * (71.141 + 2), whole.CuttingLine.Bounds.Height / 10_000.0, 0.02);
+        Assert.Equal(446.99, Judge.ToNts(whole.SeamLine).Length / 10_000, 0.1);
+        // The ring between the waist line drawn on it and the hem: 15,510 cm².
+        PieceLine[] waist = [.. whole.Lines.Where(line => line.Label.Length == 0)];
+        double round = waist.Sum(line => line.Points.Zip(line.Points.Skip(1), (from, to) => (to - from).NormMicrometers).Sum()) / 10_000;
+        Assert.Equal(70, round, 0.05);
+        Assert.Equal(15_510, Judge.ToNts(whole.SeamLine).Area / 1e8 - Math.PI * 11.141 * 11.141, 15.0);
+        Assert.Contains(whole.Lines, line => line.Label == "cut out the waist");
+        PieceLine slit = Assert.Single(whole.Lines, line => line.Label.StartsWith("slit 20 cm", StringComparison.Ordinal));
+        Assert.Equal(21, (slit.Points[1] - slit.Points[0]).NormMicrometers / 10_000, 0.01);
+    }
+
+    [Fact]
+    public void A_ring_that_cannot_be_is_refused_with_a_remedy()
+    {
+        Assert.Contains("The longest that works is 60.", CircleSkirt.Draft(Measures(70, 61, 1, 1), Cloth(148, 1)).Hint, StringComparison.Ordinal);
+        Assert.Contains("shorter opening", CircleSkirt.Draft(Measures(70, 18, 1, 1), Cloth(148, 1)).Hint, StringComparison.Ordinal);
+        Assert.Contains("smaller waist_seam", CircleSkirt.Draft(Measures(6, 60, 1, 1), Cloth(148, 1)).Hint, StringComparison.Ordinal);
+        Assert.Contains("Take opening out", CircleSkirt.Draft(Measures(70, 60, 1, null) with { Opening = Length.FromCentimeters(12) }, Cloth(148, 1)).Hint, StringComparison.Ordinal);
     }
 
     /// <summary>Where the lines of both straight cut edges of a panel meet; for a half circle the middle between them.</summary>
@@ -152,5 +186,6 @@ public sealed class CircleSkirtTests
         FoldLine = shape.FoldLine,
         PointLimitRatio = 2.5,
         Notches = shape.Notches,
+        Lines = shape.Lines,
     }).Piece!;
 }

@@ -1,0 +1,10 @@
+namespace Nestmark.Input.Pdf;
+
+/// <summary>A side of a page.</summary>
+internal enum TileSide
+{
+    Left,
+    Right,
+    Bottom,
+    Top,
+}
