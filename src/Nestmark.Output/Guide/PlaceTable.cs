@@ -16,8 +16,8 @@ internal static class PlaceTable
     /// <summary>The table, one row a placement.</summary>
     public static Table Of(ClothPlan cloth, MeasureSystem system)
     {
-        string across = cloth.Leftovers is not null ? "to low side" : cloth.Marker.Surface.HasNearFold ? "to fold" : "to edge";
-        string along = cloth.Leftovers is not null ? "to left side" : HasFoldAtBegin(cloth) ? "to fold" : "to cut end";
+        string across = cloth.Leftovers is not null ? "from low" : cloth.Marker.Surface.HasNearFold ? "to fold" : "to edge";
+        string along = cloth.Leftovers is not null ? "from left" : HasFoldAtBegin(cloth) ? "to fold" : "to cut end";
         string unit = LengthWords.TapeUnit(system);
         ImmutableArray<TableColumn> columns =
         [

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Nestmark.Cloths;
 using Nestmark.Geometry;
 using Nestmark.Nesting;
@@ -25,7 +26,7 @@ public static class FitPlanner
             StopRule share = stop.Part((double)i / cloths.Length, (i + 1.0) / cloths.Length);
             fits.Add(Fit(job, cloths[i], new SearchSettings(effort.Seed, 1, share, _ => { }, cancellation)));
         }
-        Plan plan = new(job, effort, [.. fits.Select(fit => fit.Layout).OfType<ClothPlan>()], [.. fits.SelectMany(fit => fit.Notes)]);
+        Plan plan = new(job, effort, [.. fits.Select(LayoutOf).OfType<ClothPlan>()], [.. fits.SelectMany(fit => fit.Notes)]);
         return new FitPlan(plan, [.. fits]) { Instead = Instead(plan, fits) };
     }
 
@@ -36,10 +37,18 @@ public static class FitPlanner
         return changes.Length == 0 ? null : plan with
         {
             Job = fits.Aggregate(plan.Job, (job, fit) => NarrowerAllowances.With(job, fit.Cloth, ChangeOf(fit)?.Narrower ?? [])),
-            Cloths = [.. fits.Select(fit => ChangeOf(fit)?.Layout ?? fit.Layout).OfType<ClothPlan>()],
+            Cloths = [.. fits.Select(fit => ChangeOf(fit)?.Layout ?? LayoutOf(fit)).OfType<ClothPlan>()],
             Notes = [.. fits.SelectMany(fit => ChangeOf(fit) is { } change ? [NoteOn(plan.Job, fit.Cloth, change.Sentence, ""), .. fit.Notes] : fit.Notes)],
         };
     }
+
+    /// <summary>The layout, which names what is missing on it.</summary>
+    private static ClothPlan? LayoutOf(ClothFit fit) => fit.Layout is { } layout
+        ? layout with { Marker = layout.Marker with { Unplaced = [.. fit.Missing.Select(Unplaced)] } }
+        : null;
+
+    private static Unplaced Unplaced(MissingPiece missing) =>
+        new(missing.Title, "", $"{missing.Title}{(missing.Copies > 1 ? string.Create(CultureInfo.InvariantCulture, $" ({missing.Copies} times)") : "")}: {missing.Reason}");
 
     private static FitHelp? ChangeOf(ClothFit fit) => fit.Helps.FirstOrDefault(help => help.Layout is not null);
 
@@ -73,7 +82,7 @@ public static class FitPlanner
 
     private static IEnumerable<ClothPlan> Plans(ClothFit fit)
     {
-        ImmutableArray<Unplaced> unplaced = fit.More is null ? [.. fit.Missing.Select(missing => new Unplaced(missing.Title, "", $"{missing.Title}: {missing.Reason}"))] : [];
+        ImmutableArray<Unplaced> unplaced = fit.More is null ? [.. fit.Missing.Select(Unplaced)] : [];
         if (fit.Layout is { } layout && (!layout.Marker.Placements.IsEmpty || fit.More is null))
             yield return layout with { Marker = layout.Marker with { Unplaced = unplaced } };
         if (fit.More is { } more)

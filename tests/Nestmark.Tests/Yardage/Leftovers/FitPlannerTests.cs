@@ -24,6 +24,7 @@ public sealed class FitPlannerTests
         FitPlan fit = Fit("leftovers/l-shape-too-short.yaml");
         Assert.Equal("sleeve", Assert.Single(fit.Cloths[0].Missing).Title);
         Assert.Contains("that is no proof that there is none", fit.Cloths[0].Missing[0].Reason, StringComparison.Ordinal);
+        Assert.StartsWith("sleeve: it fits alone", Assert.Single(fit.Plan.Cloths[0].Marker.Unplaced).Reason, StringComparison.Ordinal);
         Assert.Contains(fit.Cloths[0].Helps, help => help.Sentence.EndsWith("longer across the grain.", StringComparison.Ordinal));
     }
 
