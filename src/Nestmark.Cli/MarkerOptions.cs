@@ -35,11 +35,8 @@ internal sealed class MarkerOptions
     public Command CommandOf(string name, string description, Option<long?>? threads, params Option[] own)
     {
         Command command = new(name, description) { _job, _folder, _seconds, _steps };
-        foreach (Option option in (Option?[])[threads, _seed, _paper, .. own, _force, _quiet])
-        {
-            if (option is not null)
-                command.Add(option);
-        }
+        foreach (Option option in ((Option?[])[threads, _seed, _paper, .. own, _force, _quiet]).OfType<Option>())
+            command.Add(option);
         CommonOptions.RefuseBoth(command, _seconds, _steps);
         return command;
     }

@@ -47,7 +47,7 @@ public sealed class FitPlannerTests
     {
         FitPlan fit = Fit("leftovers/narrower-hem.yaml");
         Assert.False(fit.IsComplete);
-        FitHelp help = Assert.Single(fit.Cloths[0].Helps, help => help.Layout is not null);
+        FitHelp help = Assert.Single(fit.Cloths[0].Helps, one => one.Layout is not null);
         Assert.Equal("Everything fits with D-E of sleeve at 2 cm instead of 4 cm.", help.Sentence);
         Placement[] placed = [.. fit.Instead!.Cloths[0].Marker.Placements];
         Assert.Equal(2, placed.Length);
@@ -60,7 +60,7 @@ public sealed class FitPlannerTests
     [Fact]
     public void A_hem_is_never_narrower_than_its_least()
     {
-        FitPlan fit = FitPlanner.Make(ReadText("leftovers/narrower-hem.yaml", "least: { D-E: 2,", "least: { D-E: 2.5,"), Quick, default);
+        FitPlan fit = FitPlanner.Make(ReadText("leftovers/narrower-hem.yaml", "least: { D-E: 2, seam: 0.7 }", "least: { D-E: 2.5 }"), Quick, default);
         Assert.Null(fit.Instead);
         Assert.DoesNotContain(fit.Cloths[0].Helps, help => help.Layout is not null);
     }
@@ -73,7 +73,7 @@ public sealed class FitPlannerTests
         Assert.DoesNotContain(fit.Cloths[0].Helps, help => help.Sentence.Contains("instead of", StringComparison.Ordinal));
     }
 
-    // By hand: half of 56 cm and 1 cm are 29 cm, in 28.5 cm of leftover; with seams of 0.5 cm in place of 1 cm the parts are 28.5 cm.
+    // By hand: half of 56 cm and 1 cm are 29 cm, and the leftover is 28.6 cm long; with seams of 0.5 cm in place of 1 cm the parts are 28.5 cm.
     [Fact]
     public void A_seam_and_narrower_allowances_are_tried_together_where_neither_is_enough()
     {

@@ -59,7 +59,7 @@ public sealed class SavingSearchTests
         Assert.DoesNotContain(Made(Pieces.Replace(", pieced: 1", "", StringComparison.Ordinal), "width: 100, lay: open").Savings!.Tried, tried => tried.Contains("in two", StringComparison.Ordinal));
     }
 
-    // By hand: two halves of 61 x 20 cm on one fold are 122 cm long; in two parts each the four halves of 31 + 1 cm need 4 x 32 = 128 cm of it, which saves nothing, but it is tried.
+    // By hand: two halves of 61 x 20 cm on one fold are 122 cm long; in two parts each the four halves of 30.5 + 1 cm need 126 cm of it, which saves nothing, but it is tried.
     [Fact]
     public void A_half_piece_on_the_fold_is_tried_in_two_parts_that_both_lie_on_it() => Assert.Contains(
         "shell: cut yoke in two",
