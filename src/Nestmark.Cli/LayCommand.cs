@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using Nestmark.Input;
 using Nestmark.Nesting;
-using Nestmark.Output;
 using Nestmark.Yardage;
 using Nestmark.Yardage.Saving;
 
@@ -14,24 +12,18 @@ internal static class LayCommand
     /// <summary>The verb.</summary>
     public const string Name = "lay";
 
-    private const double UsualSeconds = 10;
-
     /// <summary>The command with its options.</summary>
     public static Command Make(Terminal terminal, Doors doors, CancellationToken stop)
     {
-        Argument<string> job = new("JOB") { Description = "The job file." };
-        Option<string> folder = CommonOptions.Folder();
-        Option<double?> seconds = CommonOptions.Seconds("How long to search, all cloths together. [default: 10]");
-        Option<long?> steps = CommonOptions.Steps("Search by steps instead, all threads together: the same on every run.");
+        MarkerOptions options = new(
+            "The job file.",
+            "How long to search, all cloths together.",
+            "Search by steps instead, all threads together: the same on every run.",
+            "Print only what to buy and what is wrong.");
         Option<long?> threads = CommonOptions.Threads("Threads to search with. [default: the machine's cores, at most 4]");
-        Option<long?> seed = CommonOptions.Seed();
-        Option<Paper?> paper = CommonOptions.PaperOption();
         Option<bool> advise = new("--advise") { Description = "Then try what would need less cloth: other folds, wider cloth and so on. Takes half of the time." };
         Option<bool> leftovers = new("--leftovers") { Description = "Cut what comes out of the leftovers of the job from them, and buy only for the rest, which is laid open." };
-        Option<bool> force = CommonOptions.Force();
-        Option<bool> quiet = new("--quiet") { Description = "Print only what to buy and what is wrong." };
-        Command command = new(Name, "Make the marker: cloth to buy, guide sheet, full-size marker to print.") { job, folder, seconds, steps, threads, seed, paper, advise, leftovers, force, quiet };
-        CommonOptions.RefuseBoth(command, seconds, steps);
+        Command command = options.CommandOf(Name, "Make the marker: cloth to buy, guide sheet, full-size marker to print.", threads, advise, leftovers);
         command.Validators.Add(result =>
         {
             if (result.GetValue(advise) && result.GetValue(leftovers))
@@ -40,12 +32,7 @@ internal static class LayCommand
         command.SetAction(parsed => (int)Run(OptionsOf(parsed), terminal, doors, stop));
         return command;
 
-        LayOptions OptionsOf(ParseResult parsed) => new(
-            parsed.GetRequiredValue(job), parsed.GetRequiredValue(folder),
-            CommonOptions.EffortOf(UsualSeconds, parsed.GetValue(seconds), parsed.GetValue(steps), parsed.GetValue(threads), parsed.GetValue(seed)),
-            parsed.GetValue(paper),
-            parsed.GetValue(force) ? Replacing.AnyFile : Replacing.OwnFiles,
-            parsed.GetValue(quiet) ? Talk.Quiet : Talk.Full)
+        LayOptions OptionsOf(ParseResult parsed) => options.Of(parsed, parsed.GetValue(threads)) with
         {
             Advising = parsed.GetValue(advise) ? Advising.Asked : Advising.Unasked,
             Leftovers = parsed.GetValue(leftovers) ? LeftoverUse.First : LeftoverUse.None,
@@ -53,22 +40,13 @@ internal static class LayCommand
     }
 
     /// <summary>Reads the job, plans it, writes the files and says what came out.</summary>
-    public static ExitCode Run(LayOptions options, Terminal terminal, Doors doors, CancellationToken stop)
+    public static ExitCode Run(LayOptions options, Terminal terminal, Doors doors, CancellationToken stop) => JobOpening.Run(
+        options.JobFile, terminal, doors, job => doors.FindObstacles(job, options), (job, notes) => Lay(job, notes, options, terminal, doors, stop));
+
+    private static ExitCode Lay(Job job, ImmutableArray<Problem> notes, LayOptions options, Terminal terminal, Doors doors, CancellationToken stop)
     {
-        JobReading reading = doors.ReadJob(options.JobFile);
-        if (reading.Job is not { } job)
-        {
-            ProblemLines.Write(terminal.Error, reading.Problems);
-            return ExitCodes.Of([], reading.Problems, null);
-        }
-        ImmutableArray<Problem> obstacles = doors.FindObstacles(job, options);
-        if (!obstacles.IsEmpty)
-        {
-            ProblemLines.Write(terminal.Error, obstacles);
-            return ExitCodes.Of([], obstacles, null);
-        }
         Plan plan = Planned(job, options, terminal, stop);
-        plan = plan with { Notes = [.. reading.Problems, .. plan.Notes] };
+        plan = plan with { Notes = [.. notes, .. plan.Notes] };
         WrittenFiles written = doors.WriteFiles(plan, options);
         LaySummary.Write(terminal.Out, plan, written, options.Talk);
         if (stop.IsCancellationRequested)

@@ -71,6 +71,7 @@ public static class JobReader
         }
         if (result.Piece is null || (piece.Cloth.Length == 0 && draft.Cloths.IsEmpty))
             return null;
+        LeastReader.Check(piece, result.Piece, draft.Context);
         string cloth = piece.Cloth.Length == 0 ? draft.Cloths[0].Name : piece.Cloth;
         return new JobPiece(result.Piece, cloth, draft.Context.PlaceOf(piece.Keys.Self.Node, piece.Keys.Self.Item))
         {

@@ -100,7 +100,7 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
     /// <summary>The fold edge by its letters: as named, or the lower edge of a half that is a rectangle.</summary>
     private static Func<PieceDraft, string> FoldEdge(MapReader reader, string? shape)
     {
-        string named = reader.Read("fold", ReadFold, "");
+        string named = reader.Read("fold", ReadEdge, "");
         return draft => named.Length == 0 && shape == "rectangle" && draft.Cut.Kind == CutKind.OnFold ? "A-B" : named;
     }
 
@@ -130,6 +130,7 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
             Stretch = reader.ReadWord("stretch", StretchWords, StretchRule.AnyWay),
             PiecedAllowance = reader.Read<Length?>("pieced", ReadPieced, null),
             Flaws = reader.ReadWord("flaws", FlawWords, FlawTolerance.Nowhere),
+            Least = LeastReader.Read(reader, context),
         };
     }
 
@@ -175,7 +176,7 @@ internal sealed class PieceReader(JobContext context, OutlineLibrary outlines, I
         return name.Success ? new EdgeAllowance(name.Groups[1].Value, name.Groups[2].Value, width, ends) : null;
     }
 
-    private static Reading<string> ReadFold(string text)
+    internal static Reading<string> ReadEdge(string text)
     {
         Match match = EdgeName.Match(text);
         return match.Success ? new(match.Groups[1].Value + "-" + match.Groups[2].Value, null) : new(null, JobFaults.EdgeForm(text));

@@ -12,16 +12,17 @@ namespace Nestmark.Nesting;
 /// <param name="Contact">Whether it lies on a fold.</param>
 internal sealed record CopyForm(Piece Piece, Facing Facing, int Layers, FoldContact Contact)
 {
-    /// <summary>The ways to cut what one garment asks for, the one to try first in front; none when the lay cannot give it.</summary>
+    /// <summary>The ways to cut what all garments of an order ask for, the one to try first in front; none when the lay cannot give it.</summary>
     /// <param name="surface">The lay; through two layers copies come two at a time.</param>
-    /// <param name="piece">The piece.</param>
+    /// <param name="order">The piece and the garments.</param>
     /// <param name="nap">The direction rule that it follows.</param>
     /// <param name="layering">What is tried first where the lay has one and two layers.</param>
-    public static ImmutableArray<ImmutableArray<CopyForm>> AlternativesFor(LaySurface surface, Piece piece, Nap nap, Layering layering)
+    public static ImmutableArray<ImmutableArray<CopyForm>> AlternativesFor(LaySurface surface, PieceOrder order, Nap nap, Layering layering)
     {
-        ImmutableArray<CopyForm> folded = OnFold(surface, piece);
-        ImmutableArray<CopyForm> two = surface.HasTwoLayers ? InTwoLayers(piece) : [];
-        ImmutableArray<CopyForm> one = surface.HasOneLayer ? InOneLayer(piece) : [];
+        Piece piece = order.Piece;
+        ImmutableArray<CopyForm> folded = Repeated(order.Garments, [.. OnFold(surface, piece)]);
+        ImmutableArray<CopyForm> two = surface.HasTwoLayers ? InTwoLayers(order, nap) : [];
+        ImmutableArray<CopyForm> one = surface.HasOneLayer ? Repeated(order.Garments, [.. InOneLayer(piece)]) : [];
         bool alike = piece.Cut.Kind != CutKind.Copies || !surface.HasOneLayer || MirrorImage.IsItsOwn(piece, nap);
         bool oneFirst = layering == Layering.OneLayer || !alike;
         ImmutableArray<CopyForm>[] all = piece.Cut.Kind == CutKind.OnFold
@@ -47,13 +48,20 @@ internal sealed record CopyForm(Piece Piece, Facing Facing, int Layers, FoldCont
         ? Repeated(piece.Cut.Count, new CopyForm(piece, Facing.Plain, 2, FoldContact.OnFold))
         : [];
 
-    private static ImmutableArray<CopyForm> InTwoLayers(Piece piece) => piece.Cut switch
+    /// <summary>Copies come two at a time. An odd count will do when all garments together make it even and a copy is its own mirror image, for then it may go to either garment.</summary>
+    private static ImmutableArray<CopyForm> InTwoLayers(PieceOrder order, Nap nap)
     {
-        { Kind: CutKind.Pairs } => Repeated(piece.Cut.Count, Free(piece, Facing.Plain, 2)),
-        { Kind: CutKind.OnFold } when int.IsEvenInteger(piece.Cut.Count) => Repeated(piece.Cut.Count / 2, Free(Unfolding.Unfold(piece), Facing.Plain, 2)),
-        { Kind: CutKind.Copies } when int.IsEvenInteger(piece.Cut.Count) => Repeated(piece.Cut.Count / 2, Free(piece, Facing.Plain, 2)),
-        _ => [],
-    };
+        Piece piece = order.Piece;
+        int count = piece.Cut.Count * order.Garments;
+        bool isEven = int.IsEvenInteger(count);
+        return piece.Cut.Kind switch
+        {
+            CutKind.Pairs => Repeated(count, Free(piece, Facing.Plain, 2)),
+            CutKind.OnFold when isEven => Repeated(count / 2, Free(Unfolding.Unfold(piece), Facing.Plain, 2)),
+            CutKind.Copies when isEven && (int.IsEvenInteger(piece.Cut.Count) || MirrorImage.IsItsOwn(piece, nap)) => Repeated(count / 2, Free(piece, Facing.Plain, 2)),
+            _ => [],
+        };
+    }
 
     private static ImmutableArray<CopyForm> InOneLayer(Piece piece) => piece.Cut.Kind switch
     {

@@ -23,6 +23,10 @@ public static class LayNotes
                 piece.Name,
                 $"{piece.Name} is cut {piece.Cut} from folded cloth, so half of them come out as mirror images.",
                 "Write it as pairs if that is meant; lay the cloth open if all must be alike."),
+            (2, CutKind.Copies) when int.IsOddInteger(piece.Cut.Count) => new(
+                piece.Name,
+                $"{piece.Name} is cut {piece.Cut} for each garment, and each place gives two, which go to any of them.",
+                ""),
             (1, CutKind.Copies) when IsUnlikeItsMirrorImage(cloth, piece) => new(
                 piece.Name,
                 $"{piece.Name} is cut {piece.Cut} from open cloth, and {(piece.Cut.Count == 2 ? "both copies" : "all copies")} lie as drawn.",

@@ -48,7 +48,7 @@ public static class LayRules
             return FitReasons.NapOnCrosswise(Title(order));
         if (MatchRefusals.Of(cloth, surface, order, Title(order)) is { } reason)
             return reason;
-        if (!CopyForm.AlternativesFor(surface, piece, cloth.Nap, Layering.TwoLayers).IsEmpty)
+        if (!CopyForm.AlternativesFor(surface, order, AllowedTurns.NapFor(cloth, piece), Layering.TwoLayers).IsEmpty)
             return null;
         return piece.Cut.Kind == CutKind.OnFold ? FitReasons.NoFoldFor(piece, Title(order)) : FitReasons.SingleOnFolded(piece, Title(order));
     }
@@ -60,7 +60,7 @@ public static class LayRules
         string? reason = null;
         Nap nap = AllowedTurns.NapFor(cloth, order.Piece);
         LayPrint? print = order.Hold is null ? null : LayPrint.Of(cloth, surface);
-        foreach (ImmutableArray<CopyForm> forms in CopyForm.AlternativesFor(surface, order.Piece, nap, layering))
+        foreach (ImmutableArray<CopyForm> forms in CopyForm.AlternativesFor(surface, order, nap, layering))
         {
             Dictionary<CopyForm, ImmutableArray<Turn>> fitting = [];
             string? misfit = null;
@@ -87,11 +87,8 @@ public static class LayRules
     private static void Add(PieceOrder order, ImmutableArray<CopyForm> forms, Dictionary<CopyForm, ImmutableArray<Turn>> fitting, string napGroup, List<Demand> demands)
     {
         int copy = 0;
-        for (int garment = 0; garment < order.Garments; garment++)
-        {
-            foreach (CopyForm form in forms)
-                demands.Add(new Demand(form.Piece, order.Size, ++copy, form.Layers, form.Contact, fitting[form], napGroup) { Flaws = FlawRuleOf(form.Piece), Hold = order.Hold });
-        }
+        foreach (CopyForm form in forms)
+            demands.Add(new Demand(form.Piece, order.Size, ++copy, form.Layers, form.Contact, fitting[form], napGroup) { Flaws = FlawRuleOf(form.Piece), Hold = order.Hold });
     }
 
     /// <summary>A fold across the cloth is only as long as the cloth is wide.</summary>
@@ -99,7 +96,7 @@ public static class LayRules
     {
         if (surface.Form != LayForm.CrosswiseFold || forms[0].Contact != FoldContact.OnFold)
             return null;
-        Length wanted = Length.FromMicrometers(forms[0].Piece.CuttingLine.Bounds.Width + 100) * (forms.Length * order.Garments);
+        Length wanted = Length.FromMicrometers(forms[0].Piece.CuttingLine.Bounds.Width + 100) * forms.Length;
         if (wanted > foldRoom)
             return FitReasons.CrosswiseFoldFull(Title(order));
         foldRoom -= wanted;

@@ -68,4 +68,7 @@ public sealed record PieceDraft
 
     /// <summary>Seam allowance of each joined edge where the piece may be cut in two and joined by a seam; <c>null</c> where it may not.</summary>
     public Length? PiecedAllowance { get; init; }
+
+    /// <summary>Allowances that may become narrower where cloth is short; none may unless it is listed here.</summary>
+    public ImmutableArray<LeastAllowance> Least { get; init; } = [];
 }

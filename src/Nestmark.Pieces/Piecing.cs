@@ -8,14 +8,12 @@ namespace Nestmark.Pieces;
 public static class Piecing
 {
     /// <summary>The two parts, divided across the grain in the middle of the cutting line.</summary>
-    /// <param name="whole">A piece that does not lie on the fold.</param>
+    /// <param name="whole">The piece; a half piece is divided across its fold, and both parts lie on the fold.</param>
     /// <param name="allowance">Seam allowance of each joined edge, zero or more, less than half the length of the piece.</param>
-    /// <returns>Named with "part 1" and "part 2"; or nothing when either part would fall into several.</returns>
-    /// <exception cref="ArgumentException">The piece lies on the fold, or the allowance is below zero.</exception>
+    /// <returns>Named with "part 1" and "part 2"; or nothing when either part would fall into several, or would not reach the fold.</returns>
+    /// <exception cref="ArgumentException">The allowance is below zero.</exception>
     public static ImmutableArray<Piece> InTwo(Piece whole, Length allowance)
     {
-        if (whole.FoldEdge is not null)
-            throw new ArgumentException("A piece on the fold is unfolded before it is divided.", nameof(whole));
         if (allowance < Length.Zero)
             throw new ArgumentException("An allowance must be zero or more.", nameof(allowance));
         Box room = whole.CuttingLine.Bounds;
@@ -33,6 +31,11 @@ public static class Piecing
         ImmutableArray<Polygon> seamLine = Clipping.Intersection(whole.SeamLine, Rectangle(half));
         if (cuttingLine.Length != 1 || seamLine.Length != 1 || cut.Width >= room.Width)
             return null;
+        Segment? fold = whole.FoldEdge is { } edge
+            ? new Segment(new Point(Math.Max(edge.Start.X, cut.MinX), 0), new Point(Math.Min(edge.End.X, cut.MaxX), 0))
+            : null;
+        if (fold is { } part && part.Start.X >= part.End.X)
+            return null;
         long y = (cuttingLine[0].Bounds.MinY + cuttingLine[0].Bounds.MaxY) / 2;
         return whole with
         {
@@ -40,6 +43,7 @@ public static class Piecing
             SeamLine = seamLine[0],
             CuttingLine = cuttingLine[0],
             Grainline = new Segment(new Point(half.MinX + half.Width / 4, y), new Point(half.MaxX - half.Width / 4, y)),
+            FoldEdge = fold,
             CenterLine = null,
             Corners = [],
             Edges = [],

@@ -27,8 +27,8 @@ public static class LayWords
     {
         LayForm.Open => "open, one layer, right side up",
         LayForm.Folded => "folded lengthwise, right sides together",
-        LayForm.PartialFold => $"folded over lengthwise {LengthWords.Tape(surface.Bands[0].Depth, system)} deep, right sides together, the rest in one layer",
-        LayForm.DoubleFold => "both selvages folded in to the middle, right sides together",
+        LayForm.PartialFold => $"folded over lengthwise {LengthWords.Tape(surface.Bands[0].Depth, system)} deep without the selvage, right sides together, the rest in one layer",
+        LayForm.DoubleFold => $"both selvages folded in to the middle, right sides together, {LengthWords.Tape(surface.Depth, system)} from fold to fold",
         LayForm.CrosswiseFold => "folded across, cut ends together, right sides together",
         LayForm.CrosswiseTurned => "two lengths laid right sides together, the upper one turned end for end so that the nap runs alike",
         LayForm.Tubular => "a tube as it lies, two layers",
@@ -43,8 +43,8 @@ public static class LayWords
     {
         LayForm.Open => "lay it open, one layer",
         LayForm.Folded => "fold it lengthwise, right sides together, selvages together",
-        LayForm.PartialFold => $"fold one selvage over, right sides together, so that the folded part is {LengthWords.Tape(surface.Bands[0].Depth, system)} deep; the rest lies in one layer",
-        LayForm.DoubleFold => "fold both selvages in to meet in the middle, right sides together",
+        LayForm.PartialFold => $"fold one selvage over, right sides together, so that the folded part is {LengthWords.Tape(surface.Bands[0].Depth, system)} deep without the selvage; the rest lies in one layer",
+        LayForm.DoubleFold => $"fold both selvages in to the middle, right sides together, so that it is {LengthWords.Tape(surface.Depth, system)} from fold to fold; only the selvages themselves overlap there",
         LayForm.CrosswiseFold => "fold it across, cut ends together, right sides together",
         LayForm.CrosswiseTurned => "fold it across, right sides together, cut along the fold and turn the upper layer end for end, so that the nap of both runs alike",
         LayForm.Tubular => "lay the tube flat, its folds straight",

@@ -17,19 +17,19 @@ public static class MatchingCosts
     /// <param name="stackedPieces">0 or more; 1 is side by side.</param>
     public static Length RuleOfThumb(Length repeat, int stackedPieces) => stackedPieces < 2 ? Length.Zero : repeat * stackedPieces;
 
-    /// <summary>The most placements of a kind that follow each other along a lay, none beside another.</summary>
+    /// <summary>The most placements of a kind that follow each other along a lay, none beside another. Those that only reach into each other's ends, by a quarter at most, follow each other.</summary>
     /// <param name="marker">The lay.</param>
     /// <param name="counts">Which placements count.</param>
     public static int Stacked(Marker marker, Func<Placement, bool> counts)
     {
         int stacked = 0;
         long end = long.MinValue;
-        foreach (Box room in marker.Placements.Where(counts).Select(placement => placement.CuttingLine.Bounds).OrderBy(room => room.MaxX))
+        foreach (Box room in marker.Placements.Where(counts).Select(placement => placement.CuttingLine.Bounds).OrderBy(room => room.MaxX - room.Width / 4))
         {
-            if (room.MinX < end)
+            if (room.MinX + room.Width / 4 < end)
                 continue;
             stacked++;
-            end = room.MaxX;
+            end = room.MaxX - room.Width / 4;
         }
         return stacked;
     }

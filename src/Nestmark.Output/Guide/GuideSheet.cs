@@ -175,7 +175,8 @@ internal sealed class GuideSheet
     private double DrawHeader(Drawing page, double top, double width, double size)
     {
         TextColumn column = new(page, Margin, top, width);
-        string buy = _cloth.Leftovers is null ? GuideWords.Headline(_cloth.Purchase) : "From leftovers";
+        string buy = _cloth.Leftovers is not null ? "From leftovers"
+            : GuideWords.Headline(_cloth.Purchase) + (_cloth.Marker.Unplaced.IsEmpty ? "" : " for what is placed");
         double buyWidth = new TextLine(buy, 5, FontWeight.Bold).WidthMillimeters;
         page.Text(Role.Label, buy, new Spot(Margin + width, top - 5), 5, Anchor.End, FontWeight.Bold);
         column.Write(FittedText.Cut(_plan.Job.Title, 5, FontWeight.Bold, width - buyWidth - 5), 5, FontWeight.Bold);

@@ -63,7 +63,7 @@ internal static class GuideWords
     public static IEnumerable<string> NotPlaced(ClothPlan cloth) => cloth.Marker.Unplaced.Select(unplaced =>
     {
         string title = unplaced.Size.Length > 0 ? unplaced.Piece + " " + unplaced.Size : unplaced.Piece;
-        return unplaced.Reason.StartsWith(title + " ", StringComparison.Ordinal) ? unplaced.Reason : $"{title}: {unplaced.Reason}";
+        return unplaced.Reason.StartsWith(title + " ", StringComparison.Ordinal) || unplaced.Reason.StartsWith(title + ":", StringComparison.Ordinal) ? unplaced.Reason : $"{title}: {unplaced.Reason}";
     });
 
     /// <summary>The plan's notes that concern a cloth and its pieces; those that concern none go to the first cloth.</summary>

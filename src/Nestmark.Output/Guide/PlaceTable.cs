@@ -16,13 +16,13 @@ internal static class PlaceTable
     /// <summary>The table, one row a placement.</summary>
     public static Table Of(ClothPlan cloth, MeasureSystem system)
     {
-        string across = cloth.Leftovers is not null ? "to low side" : cloth.Marker.Surface.HasNearFold ? "to fold" : "to edge";
-        string along = cloth.Leftovers is not null ? "to left side" : HasFoldAtBegin(cloth) ? "to fold" : "to cut end";
+        string across = cloth.Leftovers is not null ? "from low" : cloth.Marker.Surface.HasNearFold ? "to fold" : "to edge";
+        string along = cloth.Leftovers is not null ? "from left" : HasFoldAtBegin(cloth) ? "to fold" : "to cut end";
         string unit = LengthWords.TapeUnit(system);
         ImmutableArray<TableColumn> columns =
         [
-            new("", "No.", 0.05, Anchor.Start), new("", "Piece", 0.19, Anchor.Start), new("", "Size", 0.06, Anchor.Start),
-            new("", "Copy", 0.08, Anchor.Start), new("", cloth.Leftovers is null ? "Cut" : "From", 0.09, Anchor.Start), new("", "Lies", 0.15, Anchor.Start),
+            new("", "No.", 0.05, Anchor.Start), new("", "Piece", 0.15, Anchor.Start), new("", "Size", 0.06, Anchor.Start),
+            new("", "Copy", 0.08, Anchor.Start), new("", cloth.Leftovers is null ? "Cut" : "From", 0.09, Anchor.Start), new("", "Lies", 0.19, Anchor.Start),
             new($"Near end, {unit}", along, 0.11, Anchor.End), new($"Near end, {unit}", across, 0.08, Anchor.End),
             new($"Far end, {unit}", along, 0.11, Anchor.End), new($"Far end, {unit}", across, 0.08, Anchor.End),
         ];

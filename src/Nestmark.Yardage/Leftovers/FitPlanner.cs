@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Nestmark.Cloths;
 using Nestmark.Geometry;
 using Nestmark.Nesting;
-using Nestmark.Pieces;
 
 namespace Nestmark.Yardage;
 
@@ -11,8 +11,6 @@ public static class FitPlanner
 {
     private const double FitEnd = 0.5;
     private const double HelpsEnd = 0.85;
-
-    private static readonly double[] LargerByMillimeters = [5, 10, 20, 30, 50, 100];
 
     /// <summary>Looks for a place on the leftovers for every piece, and where that fails for what would help.</summary>
     /// <param name="job">The job, without errors; every remnant names one of its cloths.</param>
@@ -28,9 +26,34 @@ public static class FitPlanner
             StopRule share = stop.Part((double)i / cloths.Length, (i + 1.0) / cloths.Length);
             fits.Add(Fit(job, cloths[i], new SearchSettings(effort.Seed, 1, share, _ => { }, cancellation)));
         }
-        Plan plan = new(job, effort, [.. fits.Select(fit => fit.Layout).OfType<ClothPlan>()], []);
-        return new FitPlan(plan, [.. fits]);
+        Plan plan = new(job, effort, [.. fits.Select(LayoutOf).OfType<ClothPlan>()], [.. fits.SelectMany(fit => fit.Notes)]);
+        return new FitPlan(plan, [.. fits]) { Instead = Instead(plan, fits) };
     }
+
+    /// <summary>The plan with the first change that makes everything fit, where one was found for a cloth.</summary>
+    private static Plan? Instead(Plan plan, List<ClothFit> fits)
+    {
+        FitHelp[] changes = [.. fits.Select(ChangeOf).OfType<FitHelp>()];
+        return changes.Length == 0 ? null : plan with
+        {
+            Job = fits.Aggregate(plan.Job, (job, fit) => NarrowerAllowances.With(job, fit.Cloth, ChangeOf(fit)?.Narrower ?? [])),
+            Cloths = [.. fits.Select(fit => ChangeOf(fit)?.Layout ?? LayoutOf(fit)).OfType<ClothPlan>()],
+            Notes = [.. fits.SelectMany(fit => ChangeOf(fit) is { } change ? [NoteOn(plan.Job, fit.Cloth, change.Sentence, ""), .. fit.Notes] : fit.Notes)],
+        };
+    }
+
+    /// <summary>The layout, which names what is missing on it.</summary>
+    private static ClothPlan? LayoutOf(ClothFit fit) => fit.Layout is { } layout
+        ? layout with { Marker = layout.Marker with { Unplaced = [.. fit.Missing.Select(Unplaced)] } }
+        : null;
+
+    private static Unplaced Unplaced(MissingPiece missing) =>
+        new(missing.Title, "", $"{missing.Title}{(missing.Copies > 1 ? string.Create(CultureInfo.InvariantCulture, $" ({missing.Copies} times)") : "")}: {missing.Reason}");
+
+    private static FitHelp? ChangeOf(ClothFit fit) => fit.Helps.FirstOrDefault(help => help.Layout is not null);
+
+    private static Problem NoteOn(Job job, Cloth cloth, string what, string hint) =>
+        new(Severity.Note, new Place(job.Source, 0, 0, "cloths." + cloth.Name), what, hint);
 
     /// <summary>What stands in the way of looking at leftovers at all.</summary>
     public static ImmutableArray<Problem> Obstacles(Job job) => job.Remnants.IsEmpty
@@ -54,12 +77,12 @@ public static class FitPlanner
         Effort half = effort with { Seconds = effort.Seconds / 2 };
         FitPlan fit = Make(fitted, half, cancellation);
         Plan rest = bought.Cloths.IsEmpty ? new Plan(job, effort, [], []) : Planner.Make(bought, half, report, cancellation);
-        return new Plan(job, effort, [.. fit.Cloths.SelectMany(Plans), .. rest.Cloths], rest.Notes);
+        return new Plan(job, effort, [.. fit.Cloths.SelectMany(Plans), .. rest.Cloths], [.. fit.Plan.Notes, .. rest.Notes]);
     }
 
     private static IEnumerable<ClothPlan> Plans(ClothFit fit)
     {
-        ImmutableArray<Unplaced> unplaced = fit.More is null ? [.. fit.Missing.Select(missing => new Unplaced(missing.Title, "", $"{missing.Title}: {missing.Reason}"))] : [];
+        ImmutableArray<Unplaced> unplaced = fit.More is null ? [.. fit.Missing.Select(Unplaced)] : [];
         if (fit.Layout is { } layout && (!layout.Marker.Placements.IsEmpty || fit.More is null))
             yield return layout with { Marker = layout.Marker with { Unplaced = unplaced } };
         if (fit.More is { } more)
@@ -69,23 +92,31 @@ public static class FitPlanner
     private static ClothFit Fit(Job job, Cloth cloth, SearchSettings settings)
     {
         ImmutableArray<Remnant> remnants = [.. job.Remnants.Where(remnant => remnant.Cloth == cloth.Name)];
-        ImmutableArray<PieceOrder> orders = ClothWork.OrdersOf(job, cloth);
         if (remnants.IsEmpty)
         {
-            LayTask open = TaskOn(cloth, LaySurface.Open(cloth.UsableWidth), orders, job.System);
+            LayTask open = TaskOn(cloth, LaySurface.Open(cloth.UsableWidth), ClothWork.OrdersOf(job, cloth), job.System);
             return new ClothFit(cloth, null, Missing(open.Demands, _ => FitWords.NoLeftover(cloth.Name)), More(cloth, open.Demands, settings, job.System), []);
         }
         RemnantTable table = RemnantTable.Of(remnants);
-        LayTask task = TaskOn(cloth, LaySurface.Open(Longer(cloth.UsableWidth, table.Surface.Depth)), orders, job.System) with { Surface = table.Surface, Obstacles = table.Obstacles };
+        LayTask task = TaskOf(job, cloth, table);
         Fit fit = FitMaking.Make(task, table.Length, settings with { Stop = settings.Stop.Part(0, FitEnd) });
         ImmutableArray<Demand> left = [.. fit.LeftOut.Select(i => task.Demands[i])];
-        ClothPlan layout = PlanOf(cloth, fit.Marker, job.System) with { Leftovers = table };
-        ImmutableArray<MissingPiece> missing = [.. Missing(left, demand => ReasonFor(demand, task, table, job.System)), .. task.Impossible.Select(unplaced => new MissingPiece(TitleOf(unplaced), 1, unplaced.Reason))];
-        if (missing.IsEmpty)
-            return new ClothFit(cloth, layout, [], null, []);
-        ImmutableArray<string> helps = [.. Helps(task, left, table, settings, job.System)];
-        return new ClothFit(cloth, layout, missing, More(cloth, left, settings with { Stop = settings.Stop.Part(HelpsEnd, 1) }, job.System), helps);
+        ImmutableArray<MissingPiece> missing = [.. Missing(left, demand => ReasonFor(demand, task, table, job.System)), .. task.Impossible.Select(unplaced => new MissingPiece(FitWords.TitleOf(unplaced), 1, unplaced.Reason))];
+        ClothFit verdict = new(cloth, PlanOf(cloth, fit.Marker, table, job.System), missing, null, []) { NotKept = FitNotes.NotKept(job, cloth), Notes = FitNotes.Of(job, cloth, task) };
+        return missing.IsEmpty ? verdict : verdict with
+        {
+            Helps = [.. new FitHelps(job, cloth, task, left, table, settings with { Stop = settings.Stop.Part(FitEnd, HelpsEnd) }).All()],
+            More = task.Impossible.IsEmpty ? More(cloth, left, settings with { Stop = settings.Stop.Part(HelpsEnd, 1) }, job.System) : null,
+        };
     }
+
+    /// <summary>What a job asks of the leftovers of one of its cloths.</summary>
+    internal static LayTask TaskOf(Job job, Cloth cloth, RemnantTable table) =>
+        TaskOn(cloth, LaySurface.Open(Longer(cloth.UsableWidth, table.Surface.Depth)), ClothWork.OrdersOf(job, cloth), job.System) with { Surface = table.Surface, Obstacles = table.Obstacles };
+
+    /// <summary>The plan of a layout on leftovers; nothing is bought.</summary>
+    internal static ClothPlan PlanOf(Cloth cloth, Marker marker, RemnantTable table, MeasureSystem system) =>
+        new(cloth, marker, Purchasing.For(cloth, Length.Zero, system)) { Leftovers = table };
 
     /// <summary>What is asked of a cloth, copy by copy in one layer; its flaws and shades are those of the bolt and not of a leftover.</summary>
     private static LayTask TaskOn(Cloth cloth, LaySurface surface, ImmutableArray<PieceOrder> orders, MeasureSystem system) => LayRules.TaskFor(
@@ -93,12 +124,10 @@ public static class FitPlanner
 
     private static Length Longer(Length left, Length right) => left > right ? left : right;
 
-    private static ClothPlan PlanOf(Cloth cloth, Marker marker, MeasureSystem system) => new(cloth, marker, Purchasing.For(cloth, Length.Zero, system));
-
     private static ImmutableArray<MissingPiece> Missing(ImmutableArray<Demand> demands, Func<Demand, string> reason) =>
     [
         .. demands.GroupBy(demand => (demand.Piece.Name, demand.Size))
-            .Select(group => new MissingPiece(TitleOf(group.First()), group.Count(), reason(group.First()))),
+            .Select(group => new MissingPiece(FitWords.TitleOf(group.First()), group.Count(), reason(group.First()))),
     ];
 
     private static string ReasonFor(Demand demand, LayTask task, RemnantTable table, MeasureSystem system)
@@ -120,40 +149,4 @@ public static class FitPlanner
         Marker marker = MarkerMaking.Make(new LayTask(open, cloth.Gap, left, []), settings);
         return new ClothPlan(cloth, marker, Purchasing.For(cloth, marker.ClothLength, system));
     }
-
-    /// <summary>A seam where the job allows one; leftovers a little larger.</summary>
-    private static IEnumerable<string> Helps(LayTask task, ImmutableArray<Demand> left, RemnantTable table, SearchSettings settings, MeasureSystem system)
-    {
-        double share = (HelpsEnd - FitEnd) / (1 + 2 * LargerByMillimeters.Length);
-        int tries = 0;
-        ImmutableArray<Demand> pieced = Pieced(task.Demands, left);
-        if (!pieced.IsEmpty && FitsOn(table, task with { Demands = pieced }))
-            yield return FitWords.Pieced(left.Where(MayBePieced).Select(TitleOf).Distinct(), left.First(MayBePieced).Piece.PiecedAllowance!.Value, system);
-        foreach ((string direction, Point unit) in ((string, Point)[])[("along", new Point(1, 0)), ("across", new Point(0, 1))])
-        {
-            Length? least = LargerByMillimeters.Select(Length.FromMillimeters).Cast<Length?>().FirstOrDefault(by => FitsOn(table.Larger(by!.Value, unit), task));
-            if (least is { } enough)
-                yield return FitWords.Larger(enough, direction, table.Places.Length, system);
-        }
-
-        bool FitsOn(RemnantTable on, LayTask tried) => FitMaking.Make(
-            tried with { Surface = on.Surface, Obstacles = on.Obstacles }, on.Length,
-            settings with { Stop = settings.Stop.Part(FitEnd + tries * share, FitEnd + ++tries * share) }).LeftOut.IsEmpty;
-    }
-
-    private static bool MayBePieced(Demand demand) => demand.Piece.PiecedAllowance is not null;
-
-    /// <summary>The demands with those of the missing ones divided that may be; empty when none may.</summary>
-    private static ImmutableArray<Demand> Pieced(ImmutableArray<Demand> all, ImmutableArray<Demand> left) =>
-        left.Any(MayBePieced) ? [.. all.SelectMany(demand => left.Contains(demand) && MayBePieced(demand) ? InTwo(demand) : [demand])] : [];
-
-    private static IEnumerable<Demand> InTwo(Demand demand)
-    {
-        ImmutableArray<Piece> parts = Piecing.InTwo(demand.Piece, demand.Piece.PiecedAllowance!.Value);
-        return parts.IsEmpty ? [demand] : parts.Select(part => demand with { Piece = part });
-    }
-
-    private static string TitleOf(Demand demand) => demand.Size.Length == 0 ? demand.Piece.Name : demand.Piece.Name + " " + demand.Size;
-
-    private static string TitleOf(Unplaced unplaced) => unplaced.Size.Length == 0 ? unplaced.Piece : unplaced.Piece + " " + unplaced.Size;
 }

@@ -12,7 +12,7 @@ public static class FitSentences
     private static IEnumerable<string> Of(ClothFit fit, MeasureSystem system)
     {
         string name = fit.Cloth.Name;
-        yield return fit.IsComplete ? $"{name}: yes, everything comes out of the leftovers." : $"{name}: no, not everything comes out of the leftovers.";
+        yield return fit.IsComplete ? $"{name}: yes, everything comes out of the leftovers{(fit.NotKept.IsEmpty ? "" : ", laid as plain cloth")}." : $"{name}: no, not everything comes out of the leftovers.";
         if (fit.Layout is { Leftovers: { } table } layout)
         {
             foreach (IGrouping<string, Placement> group in layout.Marker.Placements.GroupBy(placement => table.Under(placement).Name))
@@ -22,8 +22,10 @@ public static class FitSentences
             yield return $"  missing: {missing.Title}{(missing.Copies > 1 ? string.Create(CultureInfo.InvariantCulture, $" ({missing.Copies} times)") : "")}: {missing.Reason}";
         if (fit.More is { } more)
             yield return $"  {LengthWords.Tape(more.Marker.LayLength, system)} more of {name}, {LengthWords.Tape(fit.Cloth.Width, system)} wide and laid open, would do for what is missing: buy {more.Purchase.Text} ({more.Purchase.OtherText}).";
-        foreach (string help in fit.Helps)
-            yield return $"  {help}";
+        foreach (FitHelp help in fit.Helps)
+            yield return $"  {help.Sentence}";
+        if (!fit.NotKept.IsEmpty)
+            yield return $"  not kept: {string.Join("; ", fit.NotKept)}";
     }
 
     private static string TitleOf(Placement placement) => placement.Size.Length == 0 ? placement.Piece.Name : placement.Piece.Name + " " + placement.Size;

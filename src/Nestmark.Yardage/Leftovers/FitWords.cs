@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Nestmark.Geometry;
 using Nestmark.Nesting;
@@ -31,7 +32,24 @@ internal static class FitWords
     public static string Larger(Length by, string direction, int leftovers, MeasureSystem system) =>
         $"Everything fits if {(leftovers == 1 ? "the leftover" : "each leftover")} is {LengthWords.Tape(by, system)} longer {direction} the grain.";
 
-    /// <summary>A seam where the job allows one.</summary>
-    public static string Pieced(IEnumerable<string> titles, Length allowance, MeasureSystem system) =>
-        $"Everything fits with a seam across {string.Join(" and ", titles)}, cut in two with {LengthWords.Tape(allowance, system)} on both joined edges.";
+    /// <summary>A seam where the job allows one, perhaps with narrower allowances besides.</summary>
+    public static string Pieced(IEnumerable<string> titles, Length allowance, ImmutableArray<NarrowerAllowance> narrower, MeasureSystem system) =>
+        $"Everything fits with a seam across {string.Join(" and ", titles)}, cut in two with {LengthWords.Tape(allowance, system)} on both joined edges{(narrower.IsEmpty ? "" : ", and with " + Listed(narrower, system))}.";
+
+    /// <summary>Allowances that the job lets be narrower.</summary>
+    public static string Narrower(ImmutableArray<NarrowerAllowance> narrower, MeasureSystem system) => $"Everything fits with {Listed(narrower, system)}.";
+
+    private static string Listed(ImmutableArray<NarrowerAllowance> narrower, MeasureSystem system) => string.Join(" and ", narrower.Select(one =>
+        $"{(one.Least.Edge.Length == 0 ? "the seams" : one.Least.Edge)} of {one.Piece} at {LengthWords.Tape(one.Least.Width, system)} instead of {LengthWords.Tape(one.Now, system)}"));
+
+    /// <summary>Rules of matching that leftovers do not keep; a sentence and the remedy.</summary>
+    public static (string What, string Hint) NotKept(string cloth, ImmutableArray<string> rules) => (
+        $"Leftovers of {cloth}, and what is bought beside them, are laid as plain cloth; not kept: {string.Join("; ", rules)}.",
+        "Slide the pieces until the print meets before you cut, or lay all of them on cloth to buy, where it is matched.");
+
+    /// <summary>Piece and size.</summary>
+    public static string TitleOf(Demand demand) => demand.Size.Length == 0 ? demand.Piece.Name : demand.Piece.Name + " " + demand.Size;
+
+    /// <summary>Piece and size.</summary>
+    public static string TitleOf(Unplaced unplaced) => unplaced.Size.Length == 0 ? unplaced.Piece : unplaced.Piece + " " + unplaced.Size;
 }

@@ -12,6 +12,9 @@ public enum SavingKind
     /// <summary>A piece lies across the grain.</summary>
     TurnedAcross,
 
+    /// <summary>A piece is cut in two, where the job permits a seam.</summary>
+    Pieced,
+
     /// <summary>Seam allowances of 1 cm, or 3/8 in.</summary>
     NarrowerSeams,
 

@@ -22,7 +22,7 @@ internal static class Trials
     public static ImmutableArray<Trial> Of(Job job, ClothPlan before)
     {
         Job alone = job with { Cloths = [before.Cloth], Pieces = [.. job.Pieces.Where(piece => piece.Cloth == before.Cloth.Name)] };
-        IEnumerable<Trial> all = [.. OtherLays(alone, before), .. WiderCloths(alone, before), .. Turned(alone, before), .. NarrowerSeams(alone, before), .. NoGap(alone, before)];
+        IEnumerable<Trial> all = [.. OtherLays(alone, before), .. WiderCloths(alone, before), .. Turned(alone, before), .. PiecedTrials.Of(alone, before), .. NarrowerSeams(alone, before), .. NoGap(alone, before)];
         return [.. all.Where(trial => HoldsEverything(trial.Job))];
     }
 

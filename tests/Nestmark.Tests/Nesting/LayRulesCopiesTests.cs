@@ -36,6 +36,45 @@ public sealed class LayRulesCopiesTests
     public void Copies_are_counted_through_all_garments_of_a_size() =>
         Assert.Equal("1 x1 Plain Free, 2 x1 Flipped Free, 3 x1 Plain Free, 4 x1 Flipped Free", Demands(TestCloths.Open, "1 pair", 2));
 
+    // By hand: two garments need 2 x 1 or 2 x 3 copies, which two layers give in 1 and 3 places.
+    [Theory]
+    [InlineData("1", 2, 1)]
+    [InlineData("3", 2, 3)]
+    [InlineData("1", 4, 2)]
+    public void An_odd_count_of_a_piece_that_is_its_own_mirror_image_is_cut_in_twos_over_all_garments(string cut, int garments, int places)
+    {
+        LayTask task = LayRules.TaskFor(TestCloths.Folded, [new(TestPieces.Rectangle("band", 300, 60, cut), "M", garments)]);
+        Assert.Empty(task.Impossible);
+        Assert.Equal(Enumerable.Range(1, places), task.Demands.Select(demand => demand.Copy));
+        Assert.All(task.Demands, demand => Assert.Equal(2, demand.Layers));
+        Assert.Equal($"band is cut {cut} for each garment, and each place gives two, which go to any of them.", Assert.Single(LayNotes.For(TestCloths.Folded, task.Demands)).What);
+    }
+
+    [Fact]
+    public void An_odd_total_or_a_piece_with_a_left_and_a_right_is_refused_on_folded_cloth()
+    {
+        Assert.Single(LayRules.TaskFor(TestCloths.Folded, [new(TestPieces.Rectangle("band", 300, 60, "1"), "M", 3)]).Impossible);
+        Assert.Single(TaskFor(TestCloths.Folded, "1", 2).Impossible);
+    }
+
+    // A rectangle with one notch off its middle has a left and a right; with one in the middle of its end it has not.
+    [Theory]
+    [InlineData(40.0, true)]
+    [InlineData(30.0, false)]
+    public void Notches_tell_a_left_from_a_right(double y, bool isRefused)
+    {
+        Point place = Point.FromMillimeters(300, y);
+        Piece band = TestPieces.Rectangle("band", 300, 60, "1") with { Notches = [new Notch("", place, place)] };
+        Assert.Equal(isRefused, !LayRules.TaskFor(TestCloths.Folded with { Nap = Nap.OneWay }, [new(band, "M", 2)]).Impossible.IsEmpty);
+    }
+
+    [Fact]
+    public void Garments_of_two_sizes_are_not_counted_together()
+    {
+        Piece band = TestPieces.Rectangle("band", 300, 60, "1");
+        Assert.Equal(2, LayRules.TaskFor(TestCloths.Folded, [new(band, "S", 1), new(band, "M", 1)]).Impossible.Length);
+    }
+
     // By hand: 0 0, 300 0, 280 200, 0 150 has (300 x 200 + 280 x 150) / 2 = 51,000 square mm and is 200 deep; the whole is twice that.
     [Fact]
     public void Cut_1_on_fold_on_open_cloth_is_the_whole_piece_from_one_layer()

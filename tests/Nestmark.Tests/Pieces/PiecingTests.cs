@@ -28,7 +28,16 @@ public sealed class PiecingTests
     public void An_allowance_as_long_as_the_half_gives_nothing() =>
         Assert.Empty(Piecing.InTwo(TestPieces.Rectangle("tab", 20, 30, "1"), Length.FromMillimeters(10)));
 
+    // By hand: a half of 20 x 10 cm with its fold edge below, 1 cm on both joined edges: two halves of 11 x 10 cm, both on the fold.
     [Fact]
-    public void A_piece_on_the_fold_is_unfolded_first() =>
-        Assert.Throws<ArgumentException>(() => Piecing.InTwo(TestPieces.Rectangle("front", 200, 100, "1 on fold"), Length.Zero));
+    public void A_half_piece_is_divided_across_its_fold_and_both_parts_lie_on_it()
+    {
+        ImmutableArray<Piece> parts = Piecing.InTwo(TestPieces.Rectangle("front", 200, 100, "1 on fold"), Length.FromMillimeters(10));
+        Assert.Equal([(0L, 110_000L), (90_000L, 200_000L)], parts.Select(part => (part.FoldEdge!.Value.Start.X, part.FoldEdge.Value.End.X)));
+        Assert.All(parts, part => Assert.Equal(CutKind.OnFold, part.Cut.Kind));
+    }
+
+    [Fact]
+    public void A_half_piece_whose_fold_ends_before_the_middle_is_left_whole() =>
+        Assert.Empty(Piecing.InTwo(TestPieces.Of("front", "0 0, 80 0, 200 60, 200 100, 0 100", "1 on fold"), Length.Zero));
 }

@@ -1,7 +1,10 @@
 using System.Text.Json;
+using Nestmark.Cloths;
 using Nestmark.Geometry;
 using Nestmark.Input;
+using Nestmark.Nesting;
 using Nestmark.Output;
+using Nestmark.Pieces;
 using Nestmark.Yardage;
 
 namespace Nestmark.Tests.Yardage;
@@ -18,6 +21,19 @@ public sealed class MatchingCostsTests
     [InlineData(6, 1, 0)]
     public void The_rule_of_thumb_is_the_published_one(double repeatInches, int pieces, double extraInches) =>
         Assert.Equal(Length.FromInches(extraInches), MatchingCosts.RuleOfThumb(Length.FromInches(repeatInches), pieces));
+
+    // By hand: pieces 40 cm long; one that begins 2 cm before the end of another follows it, one that begins 21 cm before its end lies beside it.
+    [Theory]
+    [InlineData(380, 2)]
+    [InlineData(400, 2)]
+    [InlineData(190, 1)]
+    public void Pieces_that_reach_into_each_others_ends_follow_each_other(int secondAt, int stacked)
+    {
+        Piece panel = TestPieces.Rectangle("panel", 400, 100, "1");
+        Placement[] placements = [.. new[] { 0, secondAt }.Select((x, i) => new Placement(panel, "", i + 1, 1, FoldContact.Free, Turn.None, Point.FromMillimeters(x, 200 * i)))];
+        Marker marker = new(LaySurface.Open(Length.FromCentimeters(90)), Length.FromCentimeters(80), [.. placements], []);
+        Assert.Equal(stacked, MatchingCosts.Stacked(marker, _ => true));
+    }
 
     [Theory]
     [InlineData("lengthwise")]

@@ -40,7 +40,8 @@ public sealed class PublishedWidthTableTests
         // which is what the table asks for where widths differ much [SWS].
         { "shirt", "" },
 
-        // A garment of few large pieces needs still more: skirts 15 in deep at the hem: two lie side by side from 45 in on only because they taper, on 36 in none do.
+        // A garment of few large pieces needs still more. Seen on the lays: on 36 in cloth a skirt 16 in deep leaves room for a facing only, so skirts, bodices and sleeve
+        // follow each other; on 45 in cloth, 22 1/4 in deep, bodices lie beside the skirts. The table knows nothing of pieces, and its 1/4 yd is not enough for that step.
         { "dress", "36: more" },
         { "trousers", "" },
     };

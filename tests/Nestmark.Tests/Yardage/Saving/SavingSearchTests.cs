@@ -48,6 +48,24 @@ public sealed class SavingSearchTests
     }
 
     [Fact]
+    public void A_piece_that_may_be_pieced_is_laid_in_two_parts_and_no_other_is()
+    {
+        const string Pieces = "pieces: { facing: { rectangle: 80 x 20, cut: 1, pieced: 1 }, panel: { rectangle: 41 x 60, cut: 1 } }\nseam: 0\n";
+        SavingWay pieced = Made(Pieces, "width: 100, selvage: 0, lay: open, nap: one-way, ends: 0, buy: { step: 1 cm }").Savings!.Ways.Single(way => way.Kind == SavingKind.Pieced);
+
+        // Beside the panel 80 cm are as long as the facing; its two parts of 40 + 1 cm lie side by side, and with the panel 20 + 20 + 60 cm fill the width.
+        Assert.Equal(Length.FromCentimeters(39), pieced.Saved);
+        Assert.Equal(("cut facing in two", "a seam across facing, with 1 cm on both joined edges"), (pieced.What, pieced.Consequence));
+        Assert.DoesNotContain(Made(Pieces.Replace(", pieced: 1", "", StringComparison.Ordinal), "width: 100, lay: open").Savings!.Tried, tried => tried.Contains("in two", StringComparison.Ordinal));
+    }
+
+    // By hand: two halves of 61 x 20 cm on one fold are 122 cm long; in two parts each the four halves of 30.5 + 1 cm need 126 cm of it, which saves nothing, but it is tried.
+    [Fact]
+    public void A_half_piece_on_the_fold_is_tried_in_two_parts_that_both_lie_on_it() => Assert.Contains(
+        "shell: cut yoke in two",
+        Made("pieces: { yoke: { rectangle: 61 x 20, cut: 2 on fold, pieced: 1 } }\nseam: 0\n", "width: 100, lay: folded").Savings!.Tried);
+
+    [Fact]
     public void Seams_become_narrower_and_hems_stay()
     {
         Plan plan = Made("pieces: { a: { rectangle: 48 x 20, cut: 2, seam: 1.5, edges: { D-A: 4 } } }\n", "width: 26, selvage: 0, lay: open, nap: one-way, ends: 0, buy: { step: 1 cm }");
