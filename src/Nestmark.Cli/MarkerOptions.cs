@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Nestmark.Output;
-using Nestmark.Yardage;
 
 namespace Nestmark.Cli;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Nestmark.Geometry;
-using Nestmark.Input.Quantities;
 using Nestmark.Input.Yaml;
 using Nestmark.Pieces;
 
@@ -54,7 +53,7 @@ internal static class LeastReader
     {
         if (piece.Draft.Meaning == OutlineMeaning.CuttingLine)
             return LeastFaults.OfCuttingLine(made.Title);
-        if (Narrowing.Now(piece.Draft, made, least) is not Length now)
+        if (AllowanceNarrowing.Now(piece.Draft, made, least) is not Length now)
             return piece.Changes.IsEmpty ? LeastFaults.NoSuchEdge(made, least.Edge) : null;
         bool hasOwn = piece.Keys.Cloth.Own?.Map.Entries.Any(entry => entry.Key.Text is "seam" or "edges") ?? false;
         return least.Width > now && !hasOwn ? LeastFaults.NarrowerAlready(made.Title, least, now, context.System) : null;

@@ -21,7 +21,7 @@ internal static class NarrowerAllowances
     {
         foreach (LeastAllowance least in piece.Draft?.Least ?? [])
         {
-            if (Narrowing.Now(piece.Draft!, piece.Piece, least) is Length now && now > least.Width)
+            if (AllowanceNarrowing.Now(piece.Draft!, piece.Piece, least) is Length now && now > least.Width)
                 yield return new NarrowerAllowance(piece.Piece.Name, least, now);
         }
     }
@@ -29,6 +29,6 @@ internal static class NarrowerAllowances
     private static JobPiece Narrowed(JobPiece piece, ImmutableArray<NarrowerAllowance> chosen)
     {
         LeastAllowance[] least = [.. chosen.Where(one => one.Piece == piece.Piece.Name).Select(one => one.Least).Distinct()];
-        return least.Length > 0 && piece.Draft is { } draft && Narrowing.Of(draft, piece.Piece, least) is { } made ? piece with { Piece = made } : piece;
+        return least.Length > 0 && piece.Draft is { } draft && AllowanceNarrowing.Of(draft, piece.Piece, least) is { } made ? piece with { Piece = made } : piece;
     }
 }

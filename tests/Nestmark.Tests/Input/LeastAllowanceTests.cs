@@ -35,7 +35,7 @@ public sealed class LeastAllowanceTests
         JobPiece piece = Jobs.Good(Whole("edges: { A-B: 4 }, least: { seam: 1, A-B: 2 }")).Pieces[0];
         Point notch = piece.Piece.Corners[0].Place + Point.FromMillimeters(50, 0);
         Piece marked = piece.Piece with { Notches = [new Notch("middle", notch, notch + Point.FromMillimeters(0, -40))] };
-        Piece narrow = Narrowing.Of(piece.Draft!, marked, piece.Draft!.Least)!;
+        Piece narrow = AllowanceNarrowing.Of(piece.Draft!, marked, piece.Draft!.Least)!;
         Assert.Equal((220_000, 120_000), (narrow.CuttingLine.Bounds.Width, narrow.CuttingLine.Bounds.Height));
         Assert.Equal(piece.Piece.SeamLine.AreaSquareMillimeters, narrow.SeamLine.AreaSquareMillimeters);
         Assert.Equal((new Point(60_000, 20_000), new Point(60_000, 0)), (narrow.Notches[0].OnSeamLine, narrow.Notches[0].OnCuttingLine));

@@ -33,7 +33,7 @@ public sealed class PiecingTests
     public void A_half_piece_is_divided_across_its_fold_and_both_parts_lie_on_it()
     {
         ImmutableArray<Piece> parts = Piecing.InTwo(TestPieces.Rectangle("front", 200, 100, "1 on fold"), Length.FromMillimeters(10));
-        Assert.Equal([(0L, 110_000L), (90_000L, 200_000L)], parts.Select(part => (part.FoldEdge!.Value.Start.X, part.FoldEdge.Value.End.X)));
+        Assert.Equal([(0L, 110_000L), (90_000L, 200_000L)], parts.Select(part => (part.FoldEdge!.Start.X, part.FoldEdge!.End.X)));
         Assert.All(parts, part => Assert.Equal(CutKind.OnFold, part.Cut.Kind));
     }
 

@@ -5,7 +5,7 @@ using Nestmark.Pieces.Making;
 namespace Nestmark.Pieces;
 
 /// <summary>Makes a piece again with the narrower allowances that its maker permits for want of cloth.</summary>
-public static class Narrowing
+public static class AllowanceNarrowing
 {
     /// <summary>What an allowance is before it becomes narrower; <c>null</c> when the piece has no such edge.</summary>
     /// <param name="draft">What the piece was made from.</param>
