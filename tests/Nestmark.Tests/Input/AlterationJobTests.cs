@@ -31,7 +31,7 @@ public sealed class AlterationJobTests
     public void Joined_graded_and_blended_pieces_have_their_sizes()
     {
         Job job = ReadFixture("joined");
-        Assert.Equal(["back ", "skirt S", "skirt L", "belt L"], job.Pieces.Select(piece => piece.Piece.Name + " " + piece.Piece.Size));
+        Assert.Equal(["back ", "skirt S", "skirt L", "top ", "basque ", "belt L"], job.Pieces.Select(piece => piece.Piece.Name + " " + piece.Piece.Size));
         // 50 and 14 cm on one fold.
         Piece back = job.Pieces[0].Piece;
         Assert.Equal(640, back.Edges.Single(edge => edge.Kind == EdgeKind.Fold).SeamLineLength.TotalMillimeters, 0.01);

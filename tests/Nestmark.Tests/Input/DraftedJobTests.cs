@@ -58,7 +58,7 @@ public sealed class DraftedJobTests
     [InlineData("a: { band: { length: p.A-C, width: 4 } }", "p has no run of edges A-C.")]
     [InlineData("a: { band: { length: { S: 40 }, width: 4 } }", "There is no size \"S\"")]
     [InlineData("a: { band: { length: 40, width: 4, point: 40 } }", "a: The point is as long as the whole strip (40 cm).")]
-    [InlineData("a: { circle_skirt: { waist: 70, length: 60, panels: 1 } }", "a: A panel of this skirt would be wider")]
+    [InlineData("a: { circle_skirt: { waist: 70, length: 60, panels: 1 } }", "a: A skirt 60 cm long in 1 panel does not fit on a lay")]
     [InlineData("a: { pocket_bag: { opening: 16, width: 15, depth: 12 } }", "a: The bag is 12 cm deep, and its opening reaches down to 16 cm.")]
     public void Faults_are_told_with_their_place(string piece, string what)
     {
