@@ -99,7 +99,7 @@ public static class LayChoices
 
     private static double LayerArea(PieceOrder order) => order.Garments * order.Piece.CuttingLine.AreaSquareMillimeters;
 
-    /// <summary>What needs two layers in the folded section, what needs one in the open section, and pairs in either: none, some or all of them open, small ones first.</summary>
+    /// <summary>What needs two layers in the folded section, what needs one in the open section, and pairs in either: none, some or all of them open, small ones first. Both sections hold something where that is possible.</summary>
     private static ImmutableArray<LayOption> MixedLays(Cloth cloth, ImmutableArray<PieceOrder> orders, LayWording wording)
     {
         LaySurface folded = LaySurface.Of(cloth, LayForm.Folded);
@@ -115,7 +115,8 @@ public static class LayChoices
             LayTask second = LayRules.TaskFor(cloth, open, orders.Where(single.Contains), wording, _ => Layering.OneLayer);
             options.Add(new LayOption(LayForm.Mixed, [first, second]));
         }
-        return [.. options];
+        ImmutableArray<LayOption> mixed = [.. options.Where(option => option.Sections.All(section => !section.Demands.IsEmpty))];
+        return mixed.IsEmpty ? [.. options] : mixed;
     }
 
     /// <summary>Pieces that are matched to each other lie in the same section, where their places in the repeat are known.</summary>

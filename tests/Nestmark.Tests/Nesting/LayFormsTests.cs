@@ -132,12 +132,15 @@ public sealed class LayFormsTests
         Assert.Equal(["front 2 OnFold", "yoke 1 Free"], Words(laid));
     }
 
-    // By hand: folded the pair takes 60 cm, open 60 cm as well but the yoke lies beside it: 60 cm against 60 + 20.
+    // By hand: the tab does not lie beside the sleeve in the folded section (50 + 30 of 69 cm): 80 + 20 cm. Open, its two copies lie above the yoke (30 + 30 + 70 of 138 cm): 60 + 20 cm.
     [Fact]
-    public void A_mixed_lay_finds_the_cheapest_split()
+    public void A_mixed_lay_finds_the_cheapest_split_with_something_in_both_sections()
     {
-        LaidCloth laid = Lay(LayForm.Mixed, Nap.OneWay, Order("sleeve", "0 0, 600 0, 600 500, 0 500", "1 pair"), Order("yoke", "0 0, 200 0, 200 370, 0 370", "1"));
-        Assert.Equal(Length.FromMillimeters(600), laid.Marker.LayLength);
+        LaidCloth laid = Lay(
+            LayForm.Mixed, Nap.OneWay,
+            Order("sleeve", "0 0, 600 0, 600 500, 0 500", "1 pair"), Order("tab", "0 0, 200 0, 200 300, 0 300", "1 pair"), Order("yoke", "0 0, 200 0, 200 700, 0 700", "1"));
+        Assert.Equal(LayForm.Mixed, laid.Marker.Surface.Form);
+        Assert.Equal(Length.FromMillimeters(800), laid.Marker.LayLength);
     }
 
     [Fact]
