@@ -64,7 +64,7 @@ public static class MarkerMaking
     {
         Allowance allowance = new(settings.Stop, settings.Cancellation);
         allowance.RunUntil(tuning.GreedyPart);
-        return GreedyOrders.Best(problem, new RandomStream(settings.Seed, 0), () => allowance.IsSpent, () => settings.Cancellation.IsCancellationRequested);
+        return GreedyOrders.Best(problem, new RandomStream(settings.Seed, 0), settings.Threads, () => allowance.IsSpent, () => settings.Cancellation.IsCancellationRequested);
     }
 
     private static void Report(SearchSettings settings, LayState state) =>

@@ -20,6 +20,7 @@ internal static class Convolution
     private static void Sweep(
         ReadOnlySpan<Point> corners, ReadOnlySpan<Point> edges, Tie tie, List<ConvolutionSegment> segments)
     {
+        DirectionFilter filter = new(edges);
         for (int i = 0; i < corners.Length; i++)
         {
             Point corner = corners[i];
@@ -29,7 +30,7 @@ internal static class Convolution
             if (sign == 0)
                 continue;
             (Point low, Point high) = sign > 0 ? (before, after) : (after, before);
-            for (int j = 0; j < edges.Length; j++)
+            foreach (int j in filter.Within(low, high))
             {
                 Point start = edges[j];
                 Point end = edges[j + 1 == edges.Length ? 0 : j + 1];

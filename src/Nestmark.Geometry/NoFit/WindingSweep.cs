@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Nestmark.Geometry.NoFit;
 
 /// <summary>Splits convolution segments where they cross and keeps the stretches that bound the overlap; exact.</summary>
@@ -9,12 +11,17 @@ namespace Nestmark.Geometry.NoFit;
 internal sealed class WindingSweep
 {
     private readonly List<ConvolutionSegment> _segments;
+    private readonly LineFilter _filter;
     private readonly List<Event> _events = [];
     private readonly List<Overlay> _collinear = [];
     private readonly List<BoundaryEdge> _boundary = [];
     private readonly List<BoundaryEdge> _slides = [];
 
-    private WindingSweep(List<ConvolutionSegment> segments) => _segments = segments;
+    private WindingSweep(List<ConvolutionSegment> segments)
+    {
+        _segments = segments;
+        _filter = new LineFilter(segments);
+    }
 
     /// <summary>Boundary stretches with the overlap on their left, and stretches inside it along which the shapes only touch.</summary>
     public static (List<BoundaryEdge> Boundary, List<BoundaryEdge> Slides) Of(List<ConvolutionSegment> segments)
@@ -30,7 +37,8 @@ internal sealed class WindingSweep
         ConvolutionSegment segment = _segments[index];
         Point direction = segment.End - segment.Start;
         (int left, int right) = Collect(index, segment.Start, direction);
-        _events.Sort();
+        if (_events.Count > 1)
+            _events.Sort();
         Fraction from = Fraction.Zero;
         int next = 0;
         while (true)
@@ -49,13 +57,14 @@ internal sealed class WindingSweep
     }
 
     /// <summary>Gathers crossings within the segment; returns the winding numbers on both sides of its start.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private (int Left, int Right) Collect(int index, Point start, Point direction)
     {
         _events.Clear();
         _collinear.Clear();
         int left = 0;
         int right = 0;
-        for (int i = 0; i < _segments.Count; i++)
+        foreach (int i in _filter.Near(start, direction))
         {
             ConvolutionSegment other = _segments[i];
             Point toStart = other.Start - start;

@@ -4,20 +4,56 @@ using Nestmark.Geometry.NoFit;
 namespace Nestmark.Nesting.NoFit;
 
 /// <summary>The no-fit polygons of all pairs among some shapes, each made when first asked for; one for both orders of a pair. Safe for several threads.</summary>
-internal sealed class PairFits(IReadOnlyList<Polygon> shapes)
+/// <remarks>Mirror images share their work: turning both shapes half round, or over, turns the no-fit polygon likewise.</remarks>
+internal sealed class PairFits
 {
-    private readonly PairFit?[] _fits = new PairFit?[shapes.Count * shapes.Count];
+    /// <summary>How far a corner of a fit may stand out of the plain no-fit polygon: clearance times 2√2, the longest of its corners.</summary>
+    private const double Margin = PairFit.ClearanceMicrometers * 3;
+
+    private readonly DistinctShapes _shapes;
+    private readonly Box[] _bounds;
+    private readonly int _count;
+    private readonly PairFit?[] _fits;
+    private readonly NoFitRegion?[] _regions;
+
+    public PairFits(IReadOnlyList<Polygon> shapes)
+    {
+        _shapes = new DistinctShapes(shapes);
+        _bounds = [.. shapes.Select(shape => shape.Bounds)];
+        _count = shapes.Count;
+        _fits = new PairFit?[_count * _count];
+        _regions = new NoFitRegion?[_shapes.Count * _shapes.Count * Mirroring.All.Length];
+    }
 
     /// <summary>The fit of a still shape and a moving one; the still one's index is not above the moving one's.</summary>
     public PairFit Of(int still, int moving)
     {
-        ref PairFit? slot = ref _fits[still * shapes.Count + moving];
+        ref PairFit? slot = ref _fits[still * _count + moving];
         return Volatile.Read(ref slot) ?? Make(ref slot, still, moving);
+    }
+
+    /// <summary>Where the fit of two shapes lies, without making it.</summary>
+    public FitRoom RoomOf(int still, int moving)
+    {
+        ref readonly Box first = ref _bounds[still];
+        ref readonly Box second = ref _bounds[moving];
+        return new FitRoom(
+            first.MinX - second.MaxX - Margin, first.MaxX - second.MinX + Margin,
+            first.MinY - second.MaxY - Margin, first.MaxY - second.MinY + Margin);
     }
 
     private PairFit Make(ref PairFit? slot, int still, int moving)
     {
-        PairFit made = new(NoFitPolygon.Of(shapes[still], shapes[moving]));
+        PairFit made = new(RegionOf(_shapes.Postures[still], _shapes.Postures[moving]));
         return Interlocked.CompareExchange(ref slot, made, null) ?? made;
+    }
+
+    private NoFitRegion RegionOf(Posture still, Posture moving)
+    {
+        Mirroring between = still.Mirroring.After(moving.Mirroring);
+        ref NoFitRegion? slot = ref _regions[(still.Base * _shapes.Count + moving.Base) * Mirroring.All.Length + between.Index];
+        NoFitRegion region = Volatile.Read(ref slot)
+            ?? (slot = NoFitPolygon.WithoutFits(_shapes.Base(still.Base), between.Apply(_shapes.Base(moving.Base))));
+        return still.Mirroring.Apply(region);
     }
 }

@@ -22,7 +22,7 @@ internal sealed class Fitting
         _problem = problem;
         _random = random;
         _allowance = allowance;
-        _removal = new OverlapRemoval(problem, tuning, random, allowance);
+        _removal = new OverlapRemoval(problem, tuning, random, allowance) { LeavesGrain = true };
         _limit = limitMicrometers;
     }
 
@@ -48,7 +48,7 @@ internal sealed class Fitting
 
     private LayState Greedy()
     {
-        GreedyConstruction construction = new(_problem);
+        GreedyConstruction construction = new(_problem, GreedyLines.AtEnds, 1);
         LayState? best = null;
         foreach (int[] order in GreedyOrders.ByMeasure(_problem))
         {

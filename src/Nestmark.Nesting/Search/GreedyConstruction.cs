@@ -15,11 +15,16 @@ internal sealed class GreedyConstruction
     private readonly List<double> _places = [];
     private readonly PrintGrid? _grid;
     private readonly GreedyLines _kind;
+    private readonly ParallelOptions _threads;
     private int _lays;
 
-    public GreedyConstruction(SearchProblem problem, GreedyLines lines = GreedyLines.AtEnds)
+    /// <param name="problem">What to lay.</param>
+    /// <param name="lines">Along which lines it looks for places.</param>
+    /// <param name="threads">Threads that make no-fit polygons, 1 or more; they change nothing in the lay.</param>
+    public GreedyConstruction(SearchProblem problem, GreedyLines lines, int threads)
     {
         _problem = problem;
+        _threads = new ParallelOptions { MaxDegreeOfParallelism = threads };
         _kind = lines;
         _grid = problem.Grid;
         _overlaps = [.. Enumerable.Range(0, problem.Items.Max(item => item.Ways.Length)).Select(_ => new Overlaps(problem))];
@@ -51,9 +56,12 @@ internal sealed class GreedyConstruction
     private void Place(LayState state, int item, ReadOnlySpan<int> headings)
     {
         SearchItem found = _problem.Items[item];
+        MakeFits(state, item);
         Spot best = new(double.MaxValue, 0, 0, -1);
         for (int way = 0; way < found.Ways.Length; way++)
         {
+            if (!IsTried(found, way))
+                continue;
             if (found.Group >= 0 && found.Ways[way].Heading != headings[found.Group])
                 continue;
             if (_grid is not null && !_grid.HasPlace(state.Phases, item, way))
@@ -73,6 +81,28 @@ internal sealed class GreedyConstruction
         _grid?.Settle(state.Phases, item, best.Way, best.X);
         state.Length = Math.Max(state.Length, best.End);
     }
+
+    /// <summary>Makes the no-fit polygons that placing an item will ask for, on all threads.</summary>
+    private void MakeFits(LayState state, int item)
+    {
+        if (_threads.MaxDegreeOfParallelism == 1)
+            return;
+        Parallel.For(0, _problem.PieceCount, _threads, other =>
+        {
+            if (other == item || state.Way[other] < 0)
+                return;
+            int laid = _problem.Items[other].Ways[state.Way[other]].Shape;
+            SearchItem found = _problem.Items[item];
+            for (int way = 0; way < found.Ways.Length; way++)
+            {
+                if (IsTried(found, way))
+                    _ = _problem.Sides[_problem.Sides.IndexOf(laid, found.Ways[way].Shape)].Fit;
+            }
+        });
+    }
+
+    /// <summary>Tilted ways are left to the search where a piece may lie straight: they would make this pass several times as long.</summary>
+    private static bool IsTried(SearchItem item, int way) => !item.Ways[way].IsTilted || Array.TrueForAll(item.Ways, found => found.IsTilted);
 
     /// <summary>Beyond everything laid so far: free whatever happens.</summary>
     private Spot BehindAll(LayState state, int item)

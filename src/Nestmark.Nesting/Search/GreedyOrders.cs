@@ -8,12 +8,13 @@ internal static class GreedyOrders
     /// <summary>The shortest of several greedy lays.</summary>
     /// <param name="problem">What to lay.</param>
     /// <param name="random">Shuffles the later orders.</param>
+    /// <param name="threads">Threads that make no-fit polygons.</param>
     /// <param name="isOver">Asked before each lay but the first.</param>
     /// <param name="isGivenUp">Asked before each item.</param>
     /// <returns><c>null</c> when even the first was given up.</returns>
-    public static GreedyLay? Best(SearchProblem problem, RandomStream random, Func<bool> isOver, Func<bool> isGivenUp)
+    public static GreedyLay? Best(SearchProblem problem, RandomStream random, int threads, Func<bool> isOver, Func<bool> isGivenUp)
     {
-        GreedyConstruction construction = new(problem);
+        GreedyConstruction construction = new(problem, GreedyLines.AtEnds, threads);
         int passes = Math.Clamp(600 / problem.PieceCount, 1, MostPasses);
         GreedyLay? best = null;
         int[] bestOrder = [];
@@ -36,7 +37,7 @@ internal static class GreedyOrders
     public static GreedyLay LargestFirst(SearchProblem problem, GreedyLines lines)
     {
         int[] headings = new int[problem.GroupCount];
-        return new GreedyLay(new GreedyConstruction(problem, lines).Lay(Sorted(problem, Measures[0]), headings), headings);
+        return new GreedyLay(new GreedyConstruction(problem, lines, 1).Lay(Sorted(problem, Measures[0]), headings), headings);
     }
 
     /// <summary>The orders by measure, without chance.</summary>

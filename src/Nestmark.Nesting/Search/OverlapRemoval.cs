@@ -32,6 +32,13 @@ internal sealed class OverlapRemoval
         _best = new LayState(_count, problem.PhaseCount);
     }
 
+    /// <summary>Whether ways that lean from the grain are tried too.</summary>
+    public bool LeavesGrain
+    {
+        get => _placer.LeavesGrain;
+        set => _placer.LeavesGrain = value;
+    }
+
     /// <summary>Places judged so far.</summary>
     public long JudgedPlaces => _placer.JudgedPlaces;
 

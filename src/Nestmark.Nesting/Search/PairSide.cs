@@ -9,22 +9,27 @@ internal sealed class PairSide
     /// <summary>Single precision at 16 m along the lay; boxes are widened by it.</summary>
     private const double BoxMargin = 2;
 
+    private readonly Func<PairFit> _make;
+    private PairFit? _fit;
+
     /// <summary>Takes one side of a pair.</summary>
-    /// <param name="fit">The no-fit polygon.</param>
-    /// <param name="isTurned">Whether it was made with the shapes the other way round.</param>
+    /// <param name="make">Gives the no-fit polygon, the same whenever it is asked.</param>
+    /// <param name="room">Where that polygon lies.</param>
+    /// <param name="isTurned">Whether it is made with the shapes the other way round.</param>
     /// <param name="size">Mean size of the two shapes, the mean of all being 1.</param>
-    public PairSide(PairFit fit, bool isTurned, double size)
+    public PairSide(Func<PairFit> make, FitRoom room, bool isTurned, double size)
     {
-        Fit = fit;
+        _make = make;
         Sign = isTurned ? -1 : 1;
-        MinX = (float)((isTurned ? -fit.MaxX : fit.MinX) - BoxMargin);
-        MaxX = (float)((isTurned ? -fit.MinX : fit.MaxX) + BoxMargin);
-        MinY = (float)((isTurned ? -fit.MaxY : fit.MinY) - BoxMargin);
-        MaxY = (float)((isTurned ? -fit.MinY : fit.MaxY) + BoxMargin);
+        MinX = (float)((isTurned ? -room.MaxX : room.MinX) - BoxMargin);
+        MaxX = (float)((isTurned ? -room.MinX : room.MaxX) + BoxMargin);
+        MinY = (float)((isTurned ? -room.MaxY : room.MinY) - BoxMargin);
+        MaxY = (float)((isTurned ? -room.MinY : room.MaxY) + BoxMargin);
         Scale = (float)(size * Math.Sqrt(size));
     }
 
-    public PairFit Fit { get; }
+    /// <summary>The no-fit polygon, made when first asked for: most pairs of a long lay never come near each other.</summary>
+    public PairFit Fit => _fit ??= _make();
 
     /// <summary>-1 when the polygon is turned half round, otherwise 1.</summary>
     public double Sign { get; }

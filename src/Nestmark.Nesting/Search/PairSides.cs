@@ -23,8 +23,8 @@ internal sealed class PairSides(SearchShape[] shapes, PairFits fits)
     private void Make(int index, int still, int moving)
     {
         bool isTurned = still > moving;
-        PairFit fit = isTurned ? fits.Of(moving, still) : fits.Of(still, moving);
+        (int first, int second) = isTurned ? (moving, still) : (still, moving);
         double size = (shapes[still].SizeMicrometers + shapes[moving].SizeMicrometers) / (2 * _meanSize);
-        Interlocked.CompareExchange(ref _sides[index], new PairSide(fit, isTurned, size), null);
+        Interlocked.CompareExchange(ref _sides[index], new PairSide(() => fits.Of(first, second), fits.RoomOf(first, second), isTurned, size), null);
     }
 }

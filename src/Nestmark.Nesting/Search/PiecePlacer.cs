@@ -29,6 +29,9 @@ internal sealed class PiecePlacer
         _lines = new LineSearch(problem.Items.Length);
     }
 
+    /// <summary>Whether ways that lean from the grain are tried too.</summary>
+    public bool LeavesGrain { get; set; }
+
     /// <summary>Places judged so far.</summary>
     public long JudgedPlaces => _lines.JudgedPlaces + _overlaps.Sum(overlaps => overlaps.JudgedPlaces);
 
@@ -79,6 +82,7 @@ internal sealed class PiecePlacer
         {
             int way = (first + i) % found.Ways.Length;
             bool allowed = way != state.Way[item]
+                && (LeavesGrain || !found.Ways[way].IsTilted)
                 && (found.Group < 0 || found.Ways[way].Heading == headings[found.Group])
                 && _problem.HighX(item, way, state.Length) >= _problem.LowX(item, way)
                 && (_grid is null || _grid.HasPlace(state.Phases, item, way));

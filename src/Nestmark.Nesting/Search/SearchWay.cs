@@ -9,4 +9,8 @@ namespace Nestmark.Nesting.Search;
 /// <param name="Heading">0 or 1, see <see cref="NapHeading"/>.</param>
 /// <param name="Room">Bounds of the true cutting line in this turn; must stay on the lay.</param>
 /// <param name="Seat">Where it may lie.</param>
-internal readonly record struct SearchWay(Turn Turn, int Shape, int Sensitive, int Heading, Box Room, Seat Seat);
+internal readonly record struct SearchWay(Turn Turn, int Shape, int Sensitive, int Heading, Box Room, Seat Seat)
+{
+    /// <summary>Whether it leans from the grain, which lies along, across or at 45 degrees.</summary>
+    public bool IsTilted => Turn.Angle.TotalDegrees % 45 != 0;
+}

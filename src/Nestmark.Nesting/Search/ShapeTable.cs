@@ -1,5 +1,6 @@
 using Nestmark.Geometry;
 using Nestmark.Nesting.Matching;
+using Nestmark.Nesting.NoFit;
 
 namespace Nestmark.Nesting.Search;
 
@@ -37,6 +38,7 @@ internal sealed class ShapeTable(LayTask task, Func<Polygon, Polygon> simpler)
     /// <summary>Mean size of the shapes so far.</summary>
     public double MeanSizeMicrometers() => _shapes.Average(shape => shape.SizeMicrometers);
 
+    /// <summary>Outlines are simplified and grown in one pose for all mirror images, so that they stay mirror images.</summary>
     private KnownTurn Known(Demand demand, Turn turn)
     {
         Polygon cuttingLine = demand.Piece.CuttingLine;
@@ -47,9 +49,10 @@ internal sealed class ShapeTable(LayTask task, Func<Polygon, Polygon> simpler)
                 return known;
         }
         Polygon turned = turn.Apply(cuttingLine);
-        Polygon simplified = Simplified(turned);
-        int shape = IndexOf(task.Gap > Length.Zero ? Offset.Grow(simplified, HalfOf(task.Gap)) : simplified);
-        int keptClean = task.Obstacles.IsEmpty ? shape : IndexOf(sensitive is null ? simplified : Simplified(turn.Apply(sensitive)));
+        Mirroring mirroring = Mirroring.Of(turn);
+        Polygon posed = Simplified(mirroring.Apply(turned));
+        int shape = IndexOf(mirroring.Apply(task.Gap > Length.Zero ? Grown(posed) : posed));
+        int keptClean = task.Obstacles.IsEmpty ? shape : IndexOf(sensitive is null ? mirroring.Apply(posed) : Simplified(turn.Apply(sensitive)));
         KnownTurn made = new(cuttingLine, sensitive, turn, shape, keptClean, turned.Bounds);
         _known.Add(made);
         return made;
@@ -61,6 +64,9 @@ internal sealed class ShapeTable(LayTask task, Func<Polygon, Polygon> simpler)
         IsSimplified |= simplified.Outer.Length < turned.Outer.Length;
         return simplified;
     }
+
+    /// <summary>Growing cuts corners in two, so where outlines may be simpler they are simplified once more.</summary>
+    private Polygon Grown(Polygon posed) => simpler(Offset.Grow(posed, HalfOf(task.Gap)));
 
     private static Length HalfOf(Length gap) => Length.FromMicrometers((gap.Micrometers + 1) / 2);
 

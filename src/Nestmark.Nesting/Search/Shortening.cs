@@ -3,7 +3,8 @@ namespace Nestmark.Nesting.Search;
 /// <summary>One thread's search: shortens the lay a little, removes the overlaps that this makes, and again.</summary>
 /// <remarks>
 /// While exploring, lays that cannot be freed are kept; one of the least severe is disturbed and tried again, until one comes free and all are forgotten.
-/// While compressing, every try starts from the best lay.
+/// While compressing, every try starts from the best lay,
+/// and pieces may lean from the grain as far as they are allowed to.
 /// Stages after J. Gardeyn, G. Vanden Berghe, T. Wauters (2025), arXiv:2509.13329, section 9; step sizes are our own, for short runs.
 /// </remarks>
 internal sealed class Shortening
@@ -88,6 +89,7 @@ internal sealed class Shortening
     /// <param name="to">Spent ratio at which it ends.</param>
     public void Compress(double from, double to)
     {
+        _removal.LeavesGrain = true;
         while (!IsDone)
         {
             double part = Math.Clamp((_allowance.SpentRatio - from) / Math.Max(1e-9, to - from), 0, 1);
@@ -128,6 +130,8 @@ internal sealed class Shortening
 
     private void KeepInside(int item)
     {
+        if (_problem.HighX(item, _state.Way[item], _state.Length) < _problem.LowX(item, _state.Way[item]))
+            _state.Way[item] = ShorterWay(item);
         int way = _state.Way[item];
         double low = _problem.LowX(item, way);
         _state.X[item] = Math.Clamp(_state.X[item], low, Math.Max(low, _problem.HighX(item, way, _state.Length)));
@@ -168,6 +172,20 @@ internal sealed class Shortening
         }
     }
 
+    /// <summary>A way that the lay is long enough for; the present one where there is none.</summary>
+    private int ShorterWay(int item)
+    {
+        SearchItem found = _problem.Items[item];
+        for (int way = 0; way < found.Ways.Length; way++)
+        {
+            if ((found.Group < 0 || found.Ways[way].Heading == _headings[found.Group])
+                && _problem.HighX(item, way, _state.Length) >= _problem.LowX(item, way)
+                && (_problem.Grid is not { } grid || grid.HasPlace(_state.Phases, item, way)))
+                return way;
+        }
+        return _state.Way[item];
+    }
+
     private int OtherWay(PrintGrid grid, int item)
     {
         SearchWay[] ways = _problem.Items[item].Ways;
@@ -196,11 +214,12 @@ internal sealed class Shortening
     private void Keep()
     {
         LayEnds.Tighten(_problem, _state);
-        // A tied piece may find no place within the shorter lay, and then nothing overlaps and nothing is won: counted, or a search by steps would not end.
-        if (_problem.Grid is not null)
-            _allowance.Step();
         if (_state.Length >= Best.Length)
+        {
+            // A piece may find no place within the shorter lay, and then nothing overlaps and nothing is won: counted, or a search by steps would not end.
+            _allowance.Step();
             return;
+        }
         Best.Take(_state);
         _headings.CopyTo(_bestHeadings.AsSpan());
         Improved(Best);

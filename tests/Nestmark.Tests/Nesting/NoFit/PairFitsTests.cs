@@ -1,0 +1,73 @@
+using CsCheck;
+using Nestmark.Geometry;
+using Nestmark.Geometry.NoFit;
+using Nestmark.Nesting.NoFit;
+
+namespace Nestmark.Tests.Nesting.NoFit;
+
+public sealed class PairFitsTests
+{
+    private static readonly Gen<(Polygon Still, Polygon Moving, double AlongRatio, double AcrossRatio)> Pairs =
+        from still in Shapes.Star
+        from moving in Shapes.Star
+        from along in Gen.Double[0.02, 0.98]
+        from across in Gen.Double[0.02, 0.98]
+        select (still, moving, along, across);
+
+    // Plain geometry: the depth at a place found from shared work is that in the no-fit polygon of the two very shapes.
+    [Fact]
+    public void Mirror_images_share_their_work_and_give_the_same_depths() => Pairs.Check(40, pair =>
+    {
+        Polygon[] shapes = [.. Mirroring.All.Select(mirroring => mirroring.Apply(pair.Still)), .. Mirroring.All.Select(mirroring => mirroring.Apply(pair.Moving))];
+        PairFits fits = new(shapes);
+        for (int still = 0; still < shapes.Length; still++)
+        {
+            for (int moving = still; moving < shapes.Length; moving++)
+            {
+                PairFit expected = new(NoFitPolygon.Of(shapes[still], shapes[moving]));
+                PairFit found = fits.Of(still, moving);
+                double x = expected.MinX + pair.AlongRatio * (expected.MaxX - expected.MinX);
+                double y = expected.MinY + pair.AcrossRatio * (expected.MaxY - expected.MinY);
+                Assert.Equal(expected.Depth(x, y), found.Depth(x, y), 0.5);
+            }
+        }
+    });
+
+    [Fact]
+    public void The_room_of_a_fit_holds_it_closely() => Pairs.Check(60, pair =>
+    {
+        PairFits fits = new([pair.Still, pair.Moving]);
+        FitRoom room = fits.RoomOf(0, 1);
+        PairFit fit = fits.Of(0, 1);
+        Assert.InRange(fit.MinX - room.MinX, 0, 20);
+        Assert.InRange(room.MaxX - fit.MaxX, 0, 20);
+        Assert.InRange(fit.MinY - room.MinY, 0, 20);
+        Assert.InRange(room.MaxY - fit.MaxY, 0, 20);
+    });
+
+    [Fact]
+    public void Images_of_one_shape_are_one_distinct_shape() => Shapes.Star.Check(50, shape =>
+    {
+        DistinctShapes distinct = new([.. Mirroring.All.Select(mirroring => mirroring.Apply(shape))]);
+        Assert.Equal(1, distinct.Count);
+        for (int i = 0; i < Mirroring.All.Length; i++)
+        {
+            Polygon image = distinct.Postures[i].Mirroring.Apply(distinct.Base(distinct.Postures[i].Base));
+            Assert.Equal(Mirroring.All[i].Apply(shape).Outer.Order(), image.Outer.Order());
+        }
+    });
+
+    // The pose of a turn: half turns and flips of one piece lead back to the same outline.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(90)]
+    [InlineData(45)]
+    public void A_turn_is_led_back_to_one_pose(double degrees)
+    {
+        Polygon hook = Shapes.Of("0 0, 80 0, 80 20, 30 20, 30 70, 0 70");
+        Angle angle = Angle.FromDegrees(degrees);
+        Turn[] turns = [Turn.By(angle), Turn.By(angle + Angle.Half), new(-angle, Facing.Flipped), new(-angle + Angle.Half, Facing.Flipped)];
+        foreach (Turn turn in turns)
+            Assert.Equal(Turn.By(angle).Apply(hook).Outer.Order(), Mirroring.Of(turn).Apply(turn.Apply(hook)).Outer.Order());
+    }
+}
