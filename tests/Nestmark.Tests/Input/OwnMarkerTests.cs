@@ -13,7 +13,6 @@ public sealed class OwnMarkerTests
     // The true sizes are those of the pieces that were printed; one page ends where the next begins, so a wrong overlap would show in the lengths.
     [Theory]
     [InlineData("a4", "folded", 5)]
-    [InlineData("letter", "open", 4)]
     [InlineData("a4", "open", 4)]
     public void Pages_of_our_own_marker_are_joined_and_its_cutting_lines_are_as_large_as_they_were(string paper, string planName, int free)
     {
