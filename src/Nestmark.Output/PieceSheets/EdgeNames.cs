@@ -96,7 +96,7 @@ internal static class EdgeNames
         const int MostRounds = 4;
         Spot best = corner;
         double deepest = 0;
-        for (int i = 0; i < Around * MostRounds && !(i % Around == 0 && deepest >= wanted); i++)
+        for (int i = 0; i < Around * MostRounds && !(i > 0 && i % Around == 0 && deepest >= wanted); i++)
         {
             Angle angle = Angle.FromDegrees(15 * (i % Around));
             double away = radius * (1 + i / Around * 0.4);
