@@ -28,7 +28,14 @@ internal sealed class PdfDrawing : IDrawing
     }
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> Names => [.. (Outlines("") ?? []).Select(outline => outline.Name)];
+    public IReadOnlyList<string> Names
+    {
+        get
+        {
+            ImmutableArray<PdfOutline> outlines = Outlines("") ?? [];
+            return [.. outlines.Select(outline => outlines.Count(other => other.IsCalled(outline.Name)) == 1 ? outline.Name : outline.NumberName)];
+        }
+    }
 
     private string Kinds => string.Join("; ", _sheets.SelectMany(sheet => sheet.Strokes).GroupBy(stroke => stroke.Kind)
         .OrderByDescending(group => group.Count()).ThenBy(group => group.Key, StringComparer.Ordinal).Take(MostKindsTold)
@@ -48,7 +55,7 @@ internal sealed class PdfDrawing : IDrawing
         if (settings.Tiles is not PdfTiles tiles)
             return new PdfDrawing(TileFinding.Joined(sheets, fault => problems.Add(Severity.Note, new Place(path, 0, 0, ""), fault)), path, problems, settings).Told();
         // Trimming is measured on the paper, so pages are joined before they are scaled.
-        return PdfJoining.Join(sheets, tiles, fault => settings.Error("tiles", fault)) is PdfSheet joined
+        return PdfJoining.Join(sheets, tiles, fault => settings.Error("tiles", fault), fault => settings.Note("tiles", fault)) is PdfSheet joined
             ? new PdfDrawing([joined], path, problems, settings).Told()
             : null;
     }

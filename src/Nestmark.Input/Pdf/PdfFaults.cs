@@ -37,8 +37,17 @@ internal static class PdfFaults
         Text($"The pages were joined as {rows}, by {lines} lines that go on from page to page; cut at {window.LeftMillimeters:0.#} to {window.RightMillimeters:0.#} mm across and {window.BottomMillimeters:0.#} to {window.TopMillimeters:0.#} mm up, with an overlap of {overlapX:0.#} and {overlapY:0.#} mm."),
         "Nothing needs to be done; to join them otherwise, say how with tiles: { pages: [[1, 2]], trim: 10 mm, overlap: 0 }.");
 
-    public static Fault JoinsNotFound(string pages) => new(
-        $"Lines run off the edges of pages, and it was not found where they all go on (those of {pages} do not); no pages were joined.",
+    public static Fault JoinsApart(string neighbors, int more) => new(
+        Text($"The pages are joined as tiles says, but lines do not go on between {neighbors}{(more > 0 ? Text($" and {more} other pairs") : "")}."),
+        "Check the order of the pages, trim and overlap in tiles, unless those lines are no part of the pattern.");
+
+    public static Fault JoinsTooMany(int pages, int segments) => new(
+        Text($"{pages} pages with {segments} segments are too many to find out how they are joined; none were joined."),
+        "Say how they are joined: drawings: { FILE: { tiles: { pages: [[1, 2], [3, 4]], trim: 10 mm, overlap: 0 } } }.");
+
+    /// <param name="ends">Where lines run off, as "page 2 on the left at 103.2 mm".</param>
+    public static Fault JoinsNotFound(string ends) => new(
+        $"Lines run off the edges of pages, and it was not found where they all go on (they run off {ends}); no pages were joined.",
         "Say how they are joined: drawings: { FILE: { tiles: { pages: [[1, 2], [3, 4]], trim: 10 mm, overlap: 0 } } }.");
 
     public static Fault JoinsNotCertain() => new(

@@ -7,13 +7,15 @@ namespace Nestmark.Input.Pdf;
 internal static class PdfJoining
 {
     private const double FrameRatio = 0.8;
+    private const int MostJoinsTold = 5;
     private const double SameSizeMillimeters = 0.5;
 
     /// <summary>The joined sheet; <c>null</c> after an error.</summary>
     /// <param name="pages">The tiles in their order, perhaps with other pages behind.</param>
     /// <param name="tiles">The grid.</param>
     /// <param name="error">Gets what is wrong.</param>
-    public static PdfSheet? Join(ImmutableArray<PdfSheet> pages, PdfTiles tiles, Action<Fault> error)
+    /// <param name="note">Gets where lines do not meet.</param>
+    public static PdfSheet? Join(ImmutableArray<PdfSheet> pages, PdfTiles tiles, Action<Fault> error, Action<Fault> note)
     {
         pages = [.. pages.Take(tiles.InOrder.Count())];
         if (pages.IsEmpty)
@@ -23,10 +25,15 @@ internal static class PdfJoining
         Fault? fault = odd >= 0 ? PdfFaults.PageSizes(tiles.InOrder.ElementAt(odd))
             : grid.StepXMillimeters <= grid.OverlapXMillimeters || grid.StepYMillimeters <= grid.OverlapYMillimeters ? PdfFaults.TrimTooWide()
             : null;
-        if (fault is null)
-            return Joined(pages, grid, "the joined pages");
-        error(fault);
-        return null;
+        if (fault is not null)
+        {
+            error(fault);
+            return null;
+        }
+        string[] apart = [.. TileApart.Of(pages, grid)];
+        if (apart.Length > 0)
+            note(PdfFaults.JoinsApart(string.Join("; ", apart.Take(MostJoinsTold)), apart.Length - MostJoinsTold));
+        return Joined(pages, grid, "the joined pages");
     }
 
     /// <summary>The joined sheet.</summary>
@@ -49,14 +56,11 @@ internal static class PdfJoining
                 if (grid.Pages[row][column] == 0)
                     continue;
                 PdfSheet page = pages[next++];
-                // Half of the overlap is taken from either neighbor, so that nothing is there twice.
-                TileCutting window = new(
-                    full.LeftMillimeters + (column > 0 ? grid.OverlapXMillimeters / 2 : 0), full.BottomMillimeters + (row < rows - 1 ? grid.OverlapYMillimeters / 2 : 0),
-                    full.RightMillimeters - (column < columns - 1 ? grid.OverlapXMillimeters / 2 : 0), full.TopMillimeters - (row > 0 ? grid.OverlapYMillimeters / 2 : 0));
+                ImmutableArray<TileCutting> windows = [.. grid.OwnParts(row, column)];
                 AffineMap move = AffineMap.Shift(column * grid.StepXMillimeters - full.LeftMillimeters, (rows - 1 - row) * grid.StepYMillimeters - full.BottomMillimeters);
                 strokes.AddRange(page.Strokes.Where(stroke => !IsFrame(stroke, width, height))
-                    .SelectMany(stroke => window.Inside(stroke.Run).Select(run => stroke with { Run = run.Mapped(move) })));
-                words.AddRange(page.Words.Select(line => line with { Middle = move.Apply(line.Middle) }));
+                    .SelectMany(stroke => windows.SelectMany(window => window.Inside(stroke.Run)).Select(run => stroke with { Run = run.Mapped(move) })));
+                words.AddRange(page.Words.Where(line => windows.Any(window => window.Holds(line.Middle))).Select(line => line with { Middle = move.Apply(line.Middle) }));
             }
         }
         return new PdfSheet(

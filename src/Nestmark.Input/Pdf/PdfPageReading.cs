@@ -52,9 +52,9 @@ internal sealed class PdfPageReading(PdfDocument document)
         Images += page.NumberOfImages;
         List<string> leftOut = [];
         if (page.NumberOfImages > 0)
-            leftOut.Add(Counted(page.NumberOfImages, "picture", page));
+            leftOut.Add(Counted(page.NumberOfImages, "picture", "", page));
         if (filled > 0)
-            leftOut.Add(Counted(filled, "filled area without a line", page));
+            leftOut.Add(Counted(filled, "filled area", " without a line", page));
         _letters += page.Letters.Count;
         ImmutableArray<PdfWords> words = IsTooMuch ? [] : PdfTextLines.Of(page, unit);
         return new PdfSheet(string.Create(CultureInfo.InvariantCulture, $"page {page.Number}"), page.Width * unit, page.Height * unit, [.. strokes], words, [.. leftOut]) { Clips = [.. clips.Distinct()] };
@@ -124,6 +124,6 @@ internal sealed class PdfPageReading(PdfDocument document)
         }
     }
 
-    private static string Counted(int count, string what, Page page) =>
-        string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")} on page {page.Number}");
+    private static string Counted(int count, string what, string more, Page page) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}{more} on page {page.Number}");
 }

@@ -21,7 +21,7 @@ internal readonly record struct TileCutting(double LeftMillimeters, double Botto
         bool isWhole = true;
         foreach (CurveSegment segment in run.Segments)
         {
-            double[] cuts = [0, .. CutsOf(segment), 1];
+            double[] cuts = MayCross(segment) ? [0, .. CutsOf(segment), 1] : [0, 1];
             for (int i = 0; i + 1 < cuts.Length; i++)
             {
                 if (Holds(segment.PointAt((cuts[i] + cuts[i + 1]) / 2)))
@@ -39,9 +39,25 @@ internal readonly record struct TileCutting(double LeftMillimeters, double Botto
             yield return isWhole ? run : new SubPath([.. part], SubPathForm.Open);
     }
 
-    private bool Holds(CurvePoint point) =>
+    /// <summary>Whether a point lies in it or on its edge.</summary>
+    public bool Holds(CurvePoint point) =>
         point.XMillimeters >= LeftMillimeters - EdgeMillimeters && point.XMillimeters <= RightMillimeters + EdgeMillimeters
         && point.YMillimeters >= BottomMillimeters - EdgeMillimeters && point.YMillimeters <= TopMillimeters + EdgeMillimeters;
+
+    /// <summary>Whether a segment may cross an edge of the window: not when its control points lie on one side of all four lines, which most do.</summary>
+    private bool MayCross(CurveSegment segment)
+    {
+        if (segment is not (StraightSegment or CubicSegment))
+            return true;
+        (CurvePoint first, CurvePoint second) = segment is CubicSegment cubic ? (cubic.StartControl, cubic.EndControl) : (segment.Start, segment.End);
+        (CurvePoint start, CurvePoint end) = (segment.Start, segment.End);
+        double left = Math.Min(Math.Min(start.XMillimeters, end.XMillimeters), Math.Min(first.XMillimeters, second.XMillimeters));
+        double right = Math.Max(Math.Max(start.XMillimeters, end.XMillimeters), Math.Max(first.XMillimeters, second.XMillimeters));
+        double bottom = Math.Min(Math.Min(start.YMillimeters, end.YMillimeters), Math.Min(first.YMillimeters, second.YMillimeters));
+        double top = Math.Max(Math.Max(start.YMillimeters, end.YMillimeters), Math.Max(first.YMillimeters, second.YMillimeters));
+        return (left < LeftMillimeters && right >= LeftMillimeters) || (left < RightMillimeters && right >= RightMillimeters)
+            || (bottom < BottomMillimeters && top >= BottomMillimeters) || (bottom < TopMillimeters && top >= TopMillimeters);
+    }
 
     /// <summary>The parameters, rising, at which a segment crosses an edge's line.</summary>
     private List<double> CutsOf(CurveSegment segment)

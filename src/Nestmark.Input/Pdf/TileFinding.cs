@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace Nestmark.Input.Pdf;
 
@@ -9,8 +10,10 @@ namespace Nestmark.Input.Pdf;
 internal static class TileFinding
 {
     private const int MostPages = 100;
-    private const int MostSegments = 20_000;
+    private const int MostSegments = 60_000;
     private const int FewestLines = 3;
+    private const int MostEndsTold = 6;
+    private const int MostPagesNamed = 9;
 
     /// <summary>The sheets, pages that belong together joined; the pages as they are where none need joining or it is not certain how.</summary>
     /// <param name="pages">All pages.</param>
@@ -22,28 +25,57 @@ internal static class TileFinding
             return pages;
         PdfSheet usual = drawn.MaxBy(page => drawn.Count(other => PdfJoining.IsSameSize(page, other)))!;
         ImmutableArray<PdfSheet> alike = [.. drawn.Where(page => PdfJoining.IsSameSize(page, usual))];
-        bool isTooMuch = alike.Length > MostPages || alike.Sum(page => page.Strokes.Sum(stroke => stroke.Run.Segments.Length)) > MostSegments;
-        if (alike.Length < 2 || isTooMuch)
+        if (alike.Length < 2)
             return pages;
-        TileLinks[] ways = [.. TileGuesses.Of(alike).Select(guess => TileLinks.Of(guess, Tiles(alike, guess))).Where(way => way.Meeting > 0 || !way.Loose.IsEmpty)];
+        int segments = alike.Sum(page => page.Strokes.Sum(stroke => stroke.Run.Segments.Length));
+        if (alike.Length > MostPages || segments > MostSegments)
+        {
+            note(PdfFaults.JoinsTooMany(alike.Length, segments));
+            return pages;
+        }
+        ImmutableArray<TileGuess> guesses = TileGuesses.Of(alike);
+        TileLinks[] ways = [.. guesses.Select(guess => TileLinks.Of(guess, Tiles(alike, guess))).Where(way => way.Meeting > 0 || !way.Loose.IsEmpty)];
         if (ways.Length == 0)
             return pages;
+        if ((ByEnds(alike, ways, out Fault? doubt) ?? ByWholeLines(alike, guesses)) is TileFound found)
+            return Sheets(pages, found, note);
+        if (doubt is not null)
+            note(doubt);
+        return pages;
+    }
+
+    /// <summary>How the pages lie by the lines that run off one and go on in another; <c>null</c> where that is not certain.</summary>
+    private static TileFound? ByEnds(ImmutableArray<PdfSheet> alike, TileLinks[] ways, out Fault? doubt)
+    {
         TileLinks[] good = [.. ways.Where(way => way.Loose.IsEmpty && way.Meeting >= FewestLines)];
+        doubt = null;
         if (good.Length == 0)
         {
             TileLinks nearest = ways.MaxBy(way => way.Meeting - way.Loose.Length)!;
             if (nearest.Meeting >= FewestLines)
-                note(PdfFaults.JoinsNotFound(string.Join(", ", nearest.Loose.Take(10).Select(index => Tiles(alike, nearest.Guess)[index].Name))));
-            return pages;
+                doubt = PdfFaults.JoinsNotFound(string.Join(", ", nearest.Loose.Take(MostEndsTold).Select(loose => EndText(Tiles(alike, nearest.Guess)[loose.Page], loose.End))));
+            return null;
         }
         TileLinks best = good.MaxBy(way => way.Meeting)!;
-        if (Array.Exists(good, way => way.Meeting == best.Meeting && !IsSameWay(way.Guess, best.Guess)) || TilePlaces.Of(best) is not { } grids)
-        {
-            note(PdfFaults.JoinsNotCertain());
-            return pages;
-        }
-        return Sheets(pages, Tiles(alike, best.Guess), best, grids, note);
+        ImmutableArray<PdfSheet> tiles = Tiles(alike, best.Guess);
+        if (!Array.Exists(good, way => way.Meeting == best.Meeting && !IsSameWay(way.Guess, best.Guess)) && TilePlaces.Of(tiles.Length, best.StepsOf) is { } grids)
+            return new TileFound(tiles, best.Guess, grids, best.Meeting);
+        doubt = PdfFaults.JoinsNotCertain();
+        return null;
     }
+
+    /// <summary>How the pages lie by the lines that several of them draw whole and show in part; <c>null</c> where they do not tell.</summary>
+    private static TileFound? ByWholeLines(ImmutableArray<PdfSheet> alike, ImmutableArray<TileGuess> guesses) =>
+        guesses.Select(guess => guess.Window).Distinct().Select(window => TileSharing.Of([.. alike.Where(page => TileGuesses.HasWindow(page, window))], window))
+            .OfType<TileFound>().MaxBy(found => found.Meeting);
+
+    private static string EndText(PdfSheet page, RunOff end) => string.Create(CultureInfo.InvariantCulture, $"{page.Name} {end.Side switch
+    {
+        TileSide.Left => "on the left",
+        TileSide.Right => "on the right",
+        TileSide.Bottom => "below",
+        _ => "above",
+    }} at {end.AlongMillimeters:0.#} mm");
 
     /// <summary>The pages that have a window, where a window is drawn or clipped on some of them only.</summary>
     private static ImmutableArray<PdfSheet> Tiles(ImmutableArray<PdfSheet> pages, TileGuess guess)
@@ -59,35 +91,29 @@ internal static class TileFinding
 
     private static double StepY(TileGuess guess) => guess.Window.TopMillimeters - guess.Window.BottomMillimeters - guess.OverlapYMillimeters;
 
-    private static ImmutableArray<PdfSheet> Sheets(
-        ImmutableArray<PdfSheet> pages, ImmutableArray<PdfSheet> tiles, TileLinks links, ImmutableArray<ImmutableArray<ImmutableArray<int>>> grids, Action<Fault> note)
+    private static ImmutableArray<PdfSheet> Sheets(ImmutableArray<PdfSheet> pages, TileFound found, Action<Fault> note)
     {
+        (ImmutableArray<PdfSheet> tiles, TileGuess guess) = (found.Tiles, found.Guess);
         List<PdfSheet> sheets = [];
         List<string> told = [];
-        foreach (ImmutableArray<ImmutableArray<int>> grid in grids)
+        foreach (ImmutableArray<ImmutableArray<int>> grid in found.Grids)
         {
             PdfSheet[] members = [.. grid.SelectMany(row => row).Where(page => page > 0).Select(page => tiles[page - 1])];
             string names = $"[{string.Join(", ", grid.Select(row => "[" + string.Join(", ", row.Select(page => page == 0 ? "0" : Number(tiles[page - 1]))) + "]"))}]";
-            PdfGrid place = new(grid, links.Guess.Window, links.Guess.OverlapXMillimeters, links.Guess.OverlapYMillimeters);
+            PdfGrid place = new(grid, guess.Window, guess.OverlapXMillimeters, guess.OverlapYMillimeters);
             // A page on its own is cut at its window too: some programs draw everything on every page and show a part.
-            sheets.Add(OnSheet(PdfJoining.Joined([.. members], place, members.Length == 1 ? members[0].Name : $"the joined pages {names}")));
+            sheets.Add(PdfJoining.Joined([.. members], place, members.Length switch
+            {
+                1 => members[0].Name,
+                <= MostPagesNamed => $"the joined pages {names}",
+                _ => string.Create(CultureInfo.InvariantCulture, $"the {members.Length} joined pages from {members[0].Name} on"),
+            }));
             if (members.Length > 1)
                 told.Add(names);
         }
-        TileGuess guess = links.Guess;
-        note(PdfFaults.JoinsFound(string.Join(" and ", told), links.Meeting, guess.Window, guess.OverlapXMillimeters, guess.OverlapYMillimeters));
+        note(PdfFaults.JoinsFound(string.Join(" and ", told), found.Meeting, guess.Window, guess.OverlapXMillimeters, guess.OverlapYMillimeters));
         return [.. sheets, .. pages.Where(page => page.Strokes.Length > 0 && !tiles.Contains(page))];
     }
-
-    /// <summary>Texts beyond the sheet belong to what other pages show.</summary>
-    private static PdfSheet OnSheet(PdfSheet sheet) => sheet with
-    {
-        Words =
-        [
-            .. sheet.Words.Where(words => words.Middle.XMillimeters >= 0 && words.Middle.YMillimeters >= 0
-                && words.Middle.XMillimeters <= sheet.WidthMillimeters && words.Middle.YMillimeters <= sheet.HeightMillimeters),
-        ],
-    };
 
     private static string Number(PdfSheet page) => page.Name[(page.Name.LastIndexOf(' ') + 1)..];
 }

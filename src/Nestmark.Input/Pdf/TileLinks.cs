@@ -7,14 +7,14 @@ internal sealed class TileLinks
 {
     private readonly ImmutableArray<ImmutableArray<RunOff>> _ends;
 
-    private TileLinks(TileGuess guess, ImmutableArray<ImmutableArray<RunOff>> ends)
+    private TileLinks(TileGuess guess, ImmutableArray<PdfSheet> pages)
     {
-        _ends = ends;
+        _ends = [.. pages.Select(page => TileSides.Of(page, guess.Own))];
         Guess = guess;
-        Right = [.. Enumerable.Range(0, ends.Length).Select(page => Next(page, TileSide.Right, TileSide.Left))];
-        Above = [.. Enumerable.Range(0, ends.Length).Select(page => Next(page, TileSide.Top, TileSide.Bottom))];
-        Meeting = Enumerable.Range(0, ends.Length).Sum(page => (Right[page] is null ? 0 : On(page, TileSide.Right).Length) + (Above[page] is null ? 0 : On(page, TileSide.Top).Length));
-        Loose = [.. Enumerable.Range(0, ends.Length).Where(page => LooseSides(page).Any())];
+        Right = [.. Enumerable.Range(0, pages.Length).Select(page => Next(page, TileSide.Right, TileSide.Left))];
+        Above = [.. Enumerable.Range(0, pages.Length).Select(page => Next(page, TileSide.Top, TileSide.Bottom))];
+        Meeting = Enumerable.Range(0, pages.Length).Sum(page => Across(page, Right[page], TileSide.Right, TileSide.Left) + Across(page, Above[page], TileSide.Top, TileSide.Bottom));
+        Loose = [.. Enumerable.Range(0, pages.Length).SelectMany(page => LooseOn(pages[page], page).Select(end => (page, end)))];
     }
 
     public TileGuess Guess { get; }
@@ -28,11 +28,22 @@ internal sealed class TileLinks
     /// <summary>How many lines go on across a join.</summary>
     public int Meeting { get; }
 
-    /// <summary>Pages with lines that run off a side where no single page goes on.</summary>
-    public ImmutableArray<int> Loose { get; }
+    /// <summary>Lines that run off a side where no single page goes on, with their pages by index.</summary>
+    public ImmutableArray<(int Page, RunOff End)> Loose { get; }
 
-    public static TileLinks Of(TileGuess guess, ImmutableArray<PdfSheet> pages) =>
-        new(guess, [.. pages.Select(page => TileSides.Of(page, guess.Own))]);
+    public static TileLinks Of(TileGuess guess, ImmutableArray<PdfSheet> pages) => new(guess, pages);
+
+    /// <summary>The neighbors of a page, and how many columns to the right and rows up they lie.</summary>
+    public IEnumerable<(int Other, int Columns, int Rows)> StepsOf(int page)
+    {
+        foreach ((int? next, int right, int up) in new[] { (Right[page], 1, 0), (Above[page], 0, 1), (Before(Right, page), -1, 0), (Before(Above, page), 0, -1) })
+        {
+            if (next is int other)
+                yield return (other, right, up);
+        }
+    }
+
+    private static int? Before(ImmutableArray<int?> next, int page) => next.IndexOf(page) is >= 0 and int index ? index : null;
 
     private ImmutableArray<RunOff> On(int page, TileSide side) => [.. _ends[page].Where(end => end.Side == side)];
 
@@ -47,21 +58,25 @@ internal sealed class TileLinks
     }
 
     private int[] Partners(int page, ImmutableArray<RunOff> ends, TileSide opposite) =>
-        [.. Enumerable.Range(0, _ends.Length).Where(other => other != page && TileSides.Meet(ends, On(other, opposite)))];
+        [.. Enumerable.Range(0, _ends.Length).Where(other => other != page && TileSides.Meeting(ends, On(other, opposite)) is not null)];
 
-    private IEnumerable<TileSide> LooseSides(int page)
+    private int Across(int page, int? next, TileSide side, TileSide opposite) =>
+        next is int other ? TileSides.Meeting(On(page, side), On(other, opposite)) ?? 0 : 0;
+
+    /// <summary>The lines that run off a side without a neighbor, both with and without half of the overlap there: an overlap shows a little of the neighbor's lines, and pieces may reach into it.</summary>
+    private IEnumerable<RunOff> LooseOn(PdfSheet sheet, int page)
     {
-        foreach (TileSide side in Enum.GetValues<TileSide>())
+        (TileCutting full, TileCutting own) = (Guess.Window, Guess.Own);
+        (bool left, bool right, bool below, bool above) = (Right.Contains(page), Right[page] is not null, Above.Contains(page), Above[page] is not null);
+        TileCutting window = new(
+            left ? own.LeftMillimeters : full.LeftMillimeters, below ? own.BottomMillimeters : full.BottomMillimeters,
+            right ? own.RightMillimeters : full.RightMillimeters, above ? own.TopMillimeters : full.TopMillimeters);
+        return TileSides.Of(sheet, window).Where(end => !end.IsRuled && On(page, end.Side).Any(own => !own.IsRuled) && !(end.Side switch
         {
-            bool isLinked = side switch
-            {
-                TileSide.Right => Right[page] is not null,
-                TileSide.Top => Above[page] is not null,
-                TileSide.Left => Right.Contains(page),
-                _ => Above.Contains(page),
-            };
-            if (!isLinked && On(page, side).Any(end => !end.IsRuled))
-                yield return side;
-        }
+            TileSide.Left => left,
+            TileSide.Right => right,
+            TileSide.Bottom => below,
+            _ => above,
+        }));
     }
 }

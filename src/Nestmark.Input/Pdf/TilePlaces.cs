@@ -6,15 +6,17 @@ namespace Nestmark.Input.Pdf;
 internal static class TilePlaces
 {
     /// <summary>The grids, their entries counted from 1 as the pages are given; <c>null</c> where the links contradict each other.</summary>
-    public static ImmutableArray<ImmutableArray<ImmutableArray<int>>>? Of(TileLinks links)
+    /// <param name="pages">How many pages there are.</param>
+    /// <param name="stepsOf">The pages that one hangs together with, by index, and how many columns to the right and rows up each lies.</param>
+    public static ImmutableArray<ImmutableArray<ImmutableArray<int>>>? Of(int pages, Func<int, IEnumerable<(int Other, int Columns, int Rows)>> stepsOf)
     {
         HashSet<int> seen = [];
         List<ImmutableArray<ImmutableArray<int>>> grids = [];
-        for (int page = 0; page < links.Right.Length; page++)
+        for (int page = 0; page < pages; page++)
         {
             if (seen.Contains(page))
                 continue;
-            if (Group(page, links) is not Dictionary<int, (int Column, int Row)> places)
+            if (Group(page, stepsOf) is not Dictionary<int, (int Column, int Row)> places)
                 return null;
             seen.UnionWith(places.Keys);
             grids.Add(Rows(places));
@@ -22,20 +24,15 @@ internal static class TilePlaces
         return [.. grids];
     }
 
-    private static Dictionary<int, (int Column, int Row)>? Group(int first, TileLinks links)
+    private static Dictionary<int, (int Column, int Row)>? Group(int first, Func<int, IEnumerable<(int Other, int Columns, int Rows)>> stepsOf)
     {
         Dictionary<int, (int Column, int Row)> places = new() { [first] = (0, 0) };
         Queue<int> open = new([first]);
         while (open.TryDequeue(out int page))
         {
             (int column, int row) = places[page];
-            foreach ((int? next, int right, int up) in new[]
+            foreach ((int other, int right, int up) in stepsOf(page))
             {
-                (links.Right[page], 1, 0), (links.Above[page], 0, 1), (Before(links.Right, page), -1, 0), (Before(links.Above, page), 0, -1),
-            })
-            {
-                if (next is not int other)
-                    continue;
                 (int, int) place = (column + right, row + up);
                 if (places.TryGetValue(other, out (int, int) known) ? known != place : places.ContainsValue(place))
                     return null;
@@ -45,8 +42,6 @@ internal static class TilePlaces
         }
         return places;
     }
-
-    private static int? Before(ImmutableArray<int?> next, int page) => next.IndexOf(page) is >= 0 and int index ? index : null;
 
     private static ImmutableArray<ImmutableArray<int>> Rows(Dictionary<int, (int Column, int Row)> places)
     {

@@ -28,22 +28,24 @@ internal static class TileSides
         return [.. ends.OrderBy(end => end.Side).ThenBy(end => end.AlongMillimeters)];
     }
 
-    /// <summary>Whether every line that runs off a side of one page goes on over the opposite side of another, and the other way round.</summary>
+    /// <summary>
+    /// How many lines go on from a side of one page over the opposite side of another; <c>null</c> where one runs off either and does not.
+    /// Rulings need not go on: a page has them on the sides where it has neighbors.
+    /// </summary>
     /// <param name="first">What runs off the right or upper side of a page.</param>
     /// <param name="second">What runs off the left or lower side of another.</param>
-    public static bool Meet(ImmutableArray<RunOff> first, ImmutableArray<RunOff> second)
+    public static int? Meeting(ImmutableArray<RunOff> first, ImmutableArray<RunOff> second)
     {
-        if (first.Length != second.Length)
-            return false;
         List<RunOff> left = [.. second];
-        foreach (RunOff end in first)
+        foreach (RunOff end in first.OrderBy(end => end.IsRuled))
         {
             int index = left.FindIndex(other => Math.Abs(other.AlongMillimeters - end.AlongMillimeters) <= MeetMillimeters && (other.Outward + end.Outward).NormMillimeters <= BendSine);
-            if (index < 0)
-                return false;
-            left.RemoveAt(index);
+            if (index >= 0)
+                left.RemoveAt(index);
+            else if (!end.IsRuled)
+                return null;
         }
-        return true;
+        return left.TrueForAll(end => end.IsRuled) ? second.Length - left.Count : null;
     }
 
     private static IEnumerable<RunOff> Ends(SubPath run, TileCutting window)

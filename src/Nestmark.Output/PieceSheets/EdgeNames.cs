@@ -84,19 +84,23 @@ internal static class EdgeNames
     private static void DrawLetter(Drawing page, Spot corner, (Spot, Spot)[] seam, (Spot, Spot)[] drawn, string letter)
     {
         double radius = Math.Max(LetterSize * 0.75, new TextLine(letter, LetterSize, FontWeight.Bold).WidthMillimeters * 0.6);
-        Spot center = DeepestAround(corner, seam, drawn, radius + 1.2);
+        Spot center = DeepestAround(corner, seam, drawn, radius + 1.2, radius + 0.3);
         page.Text(Role.Label, letter, center.Moved(0, -LetterSize * 0.36), LetterSize, Anchor.Middle, FontWeight.Bold);
     }
 
     // Of 24 places around the corner, the one inside that lies farthest from every line; the corner itself where none lies inside.
-    private static Spot DeepestAround(Spot corner, (Spot Start, Spot End)[] seam, (Spot Start, Spot End)[] drawn, double radius)
+    // Where all of them are too near to a line, as beside the bracket of a fold, places farther away are tried.
+    private static Spot DeepestAround(Spot corner, (Spot Start, Spot End)[] seam, (Spot Start, Spot End)[] drawn, double radius, double wanted)
     {
+        const int Around = 24;
+        const int MostRounds = 4;
         Spot best = corner;
         double deepest = 0;
-        for (int i = 0; i < 24; i++)
+        for (int i = 0; i < Around * MostRounds && !(i > 0 && i % Around == 0 && deepest >= wanted); i++)
         {
-            Angle angle = Angle.FromDegrees(15 * i);
-            Spot spot = corner.Moved(angle.CosineRatio * radius, angle.SineRatio * radius);
+            Angle angle = Angle.FromDegrees(15 * (i % Around));
+            double away = radius * (1 + i / Around * 0.4);
+            Spot spot = corner.Moved(angle.CosineRatio * away, angle.SineRatio * away);
             double depth = ShapeTests.IsInside(seam, spot) ? drawn.Min(edge => ShapeTests.DistanceMillimeters(edge.Start, edge.End, spot)) : 0;
             if (depth > deepest + 0.01)
                 (best, deepest) = (spot, depth);
@@ -106,7 +110,7 @@ internal static class EdgeNames
 
     private static void DrawNotch(Drawing page, Spot notch, (Spot, Spot)[] seam, (Spot, Spot)[] drawn, string name)
     {
-        Spot at = DeepestAround(notch, seam, drawn, 2.2);
+        Spot at = DeepestAround(notch, seam, drawn, 2.2, 0);
         double x = at.XMillimeters - notch.XMillimeters;
         Anchor anchor = x > 1 ? Anchor.Start : x < -1 ? Anchor.End : Anchor.Middle;
         double drop = anchor == Anchor.Middle && at.YMillimeters < notch.YMillimeters ? NotchSize : NotchSize * 0.36;

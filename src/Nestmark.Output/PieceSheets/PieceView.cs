@@ -77,7 +77,7 @@ internal sealed class PieceView
         {
             Spot[] spots = [.. line.Points.Select(frame.Of)];
             page.Line(Role.InternalLine, Thin, spots);
-            Name(page, Role.InternalLine, line.Label, spots[spots.Length / 2].Moved(0.8, 0.8));
+            Name(page, Role.InternalLine, line.Label, (spots.Length == 2 ? spots[0].Toward(spots[1], 0.1) : spots[spots.Length / 2]).Moved(0.8, 0.8));
         }
         foreach (PieceMark mark in _piece.Piece.Marks)
         {

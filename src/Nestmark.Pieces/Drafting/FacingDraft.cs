@@ -38,28 +38,24 @@ public static class FacingDraft
     private static Polygon Band(EdgeRun run, Length width)
     {
         List<Polygon> parts = [];
-        for (int i = 0; i < run.Points.Length; i++)
+        for (int i = 1; i < run.Points.Length; i++)
         {
-            parts.Add(Disk(run.Points[i], width));
-            if (i > 0)
-                parts.Add(Beside(run.Points[i - 1], run.Points[i], width));
+            (Point start, Point end) = (run.Points[i - 1], run.Points[i]);
+            Point along = end - start;
+            double reach = width.Micrometers / along.NormMicrometers;
+            Point aside = new((long)Math.Round(-along.Y * reach), (long)Math.Round(along.X * reach));
+            parts.AddRange([Disk(start, aside), Disk(end, aside), Polygon.Of([start - aside, end - aside, end + aside, start + aside])]);
         }
         return Clipping.Union(parts)[0];
     }
 
-    private static Polygon Disk(Point center, Length radius) => Polygon.Of(Enumerable.Range(0, DiskCorners).Select(i =>
+    /// <summary>A disk of many corners; two of them are those of the strip beside the edge, so that the line goes on from one to the other without a step.</summary>
+    private static Polygon Disk(Point center, Point aside) => Polygon.Of(Enumerable.Range(0, DiskCorners).Select(i =>
     {
         Angle angle = Angle.FromDegrees(i * 360.0 / DiskCorners);
-        return center + Point.FromMillimeters(radius.TotalMillimeters * angle.CosineRatio, radius.TotalMillimeters * angle.SineRatio);
+        return center + new Point(
+            (long)Math.Round(aside.X * angle.CosineRatio - aside.Y * angle.SineRatio), (long)Math.Round(aside.X * angle.SineRatio + aside.Y * angle.CosineRatio));
     }));
-
-    private static Polygon Beside(Point start, Point end, Length width)
-    {
-        Point along = end - start;
-        double reach = width.Micrometers / along.NormMicrometers;
-        Point aside = new((long)Math.Round(-along.Y * reach), (long)Math.Round(along.X * reach));
-        return Polygon.Of([start - aside, end - aside, end + aside, start + aside]);
-    }
 
     /// <summary>Corners of the piece stay corners; elsewhere a corner is what turns sharply.</summary>
     private static ImmutableArray<OutlineVertex> OutlineOf(Polygon facing, Piece piece) => [.. facing.Outer.Select(point => new OutlineVertex(

@@ -51,6 +51,16 @@ public sealed class AlterationJobTests
         Assert.Equal(["B-C 200 mm 220 mm", "D-A 200 mm 220 mm"], change.Edges.Select(edge => $"{edge.Name} {edge.Before} {edge.After}"));
     }
 
+    [Theory]
+    [InlineData("raise", 380, 620)]
+    [InlineData("lower", 420, 580)]
+    public void A_seam_lowered_lengthens_the_piece_above_and_shortens_the_one_below_and_raised_the_other_way_round(string verb, double above, double below)
+    {
+        // The grain points from the hem up: the bodice's lower edge is D-A at x = 0, the skirt's upper edge is B-C.
+        Job job = Jobs.Good(Jobs.Head + "pieces: { bodice: { rectangle: 40 x 20, cut: 1 pair }, skirt: { rectangle: 60 x 20, cut: 1 pair } }\ncloths: { c: { width: 140 } }\nalter: [{ " + verb + ": waist, by: 2, above: { bodice: D-A }, below: { skirt: B-C } }]\n");
+        Assert.Equal([above, below], job.Pieces.Select(piece => piece.Piece.SeamLine.Bounds.Width / 1000.0));
+    }
+
     [Fact]
     public void An_edge_that_exists_only_after_the_cut_can_have_its_allowance()
     {

@@ -72,6 +72,20 @@ public sealed class PdfPatternTests
         CheckCorners(Drawn("tiles-cut.yaml", "pocket"), -380, 10, (400, 60), (480, 60), (480, 150), (400, 150));
     }
 
+    [Theory]
+    [InlineData("tiles.yaml", "[5, 6, 7]", "[6, 5, 7]", "page 5 and page 7")]
+    [InlineData("tiles-overlap.yaml", "overlap: 12", "overlap: 8", "page 5 and page 6")]
+    public void Given_tiles_whose_lines_do_not_meet_are_joined_with_a_note(string job, string right, string wrong, string neighbors)
+    {
+        Problem note = Assert.Single(Read(job, right, wrong).Problems, IsApart);
+        Assert.Equal(Severity.Note, note.Severity);
+        Assert.Contains(neighbors, note.What, StringComparison.Ordinal);
+        Assert.EndsWith(".tiles", note.Where.Item, StringComparison.Ordinal);
+        Assert.DoesNotContain(Read(job).Problems, IsApart);
+
+        static bool IsApart(Problem problem) => problem.What.StartsWith("The pages are joined as tiles says, but lines do not go on between ", StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Where_a_page_is_missing_the_pages_are_not_joined_and_the_key_is_named()
     {

@@ -121,6 +121,32 @@ public sealed class SeamJobTests
         Assert.DoesNotContain(Planner.Check(curved), note => note.What.Contains("differ in height", StringComparison.Ordinal));
     }
 
+    [Theory]
+    // Two alterations that together leave the side 50 cm long (48² + 14² = 50²) and put the back's hem 2 cm higher.
+    [InlineData("[{ shorten: back, by: 2, at: 25 from A, sides: straight }, { move: back, corner: D, across: 14 }]", "front.C to front.D is 50.0 cm along the grain, back.C to back.D 48.0 cm")]
+    // The same on both pieces: they agree again.
+    [InlineData("[{ shorten: [front, back], by: 2, at: 25 from A, sides: straight }, { move: [front, back], corner: D, across: 14 }]", "")]
+    // A side slanted about its waist end keeps its length, and its hem curves up to it: nothing is said of heights.
+    [InlineData("[{ spread: back, by: 6, from: middle of D-A, to: middle of B-C }]", "")]
+    public void An_alteration_that_puts_a_level_hem_higher_is_told_and_a_hem_that_curves_up_is_not(string alter, string heights)
+    {
+        const string Pieces = "pieces: { front: { polygon: [[0, 0], [50, 0], [50, 20], [0, 20]], cut: 2 }, back: { polygon: [[0, 0], [50, 0], [50, 20], [0, 20]], cut: 2 } }\ncloths: { c: { width: 140 } }\nseams: [{ name: side, join: [front.C-D, back.C-D] }]\n";
+        Job job = Jobs.Good(Jobs.Head + Pieces + $"alter: {alter}\n");
+        Assert.DoesNotContain(Planner.Check(job), note => note.What.StartsWith("The seam side does not meet", StringComparison.Ordinal));
+        string[] told = [.. Planner.Check(job).Where(note => note.What.Contains("differ in height", StringComparison.Ordinal)).Select(note => note.What)];
+        Assert.Equal(heights.Length > 0 ? 1 : 0, told.Length);
+        Assert.All(told, what => Assert.Contains(heights, what, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_waist_raised_on_one_piece_alone_is_told_at_the_side_seam()
+    {
+        const string Yaml = Jobs.Head + "pieces: { front: { polygon: [[0, 0], [40, 0], [40, 20], [0, 20]], cut: 2 }, back: { polygon: [[0, 0], [40, 0], [40, 20], [0, 20]], cut: 2 } }\n"
+            + "cloths: { c: { width: 140 } }\nseams: [{ name: side, join: [front.C-D, back.C-D] }]\nalter: [{ raise: waist, by: 2, below: { front: B-C } }]\n";
+        Job job = Jobs.Good(Yaml);
+        Assert.Contains(Planner.Check(job), note => note.What.Contains("side", StringComparison.Ordinal) && note.What.Contains("42.0 cm", StringComparison.Ordinal) && note.What.Contains("40.0 cm", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_seam_of_a_broken_piece_is_passed_over_in_silence()
     {

@@ -61,6 +61,17 @@ public sealed class PartTests
     }
 
     [Fact]
+    public void A_piece_is_turned_until_its_edge_lies_on_the_other()
+    {
+        // The tab stands on its edge A-B, 100 long; turned by a quarter onto B-C, its 50 and 60 lie beyond x = 200.
+        PieceDraft body = Drafts.Of("0 0, 200 0, 200 100, 0 100");
+        PieceDraft tab = Drafts.Of("0 0, 100 0, 100 50, 0 60");
+        PieceDraft whole = Good(Joining.Apply(body, "B-C", tab, "A-B"));
+        Assert.Equal(Area(body) + Area(tab), Area(whole), 0.01);
+        Assert.Contains("E 250 0, F 260 100", whole.Corners(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Edges_that_do_not_lie_on_each_other_are_not_joined()
     {
         AlterationFault fault = Refused(Joining.Apply(Half, "B-C", Drafts.Of("0 0, 140 0, 140 160, 0 170").OnFold("A-B"), "D-A"));

@@ -22,6 +22,8 @@ public sealed class FacingDraftTests
         Assert.Equal(expected.Area / 1e6, Judge.ToNts(facing.SeamLine).Area / 1e6, 20.0);
         Assert.NotNull(facing.FoldEdge);
         Assert.Equal(front.Cut, facing.Cut);
+        // Where its inner line turns from straight to round there is no step: A on the fold, B and C at the neck, D on the piece's edge, and the arc's end on the fold.
+        Assert.All(facing.Edges, edge => Assert.True(edge.SeamLineLength > Length.FromMillimeters(1), $"{edge.Name} {edge.SeamLineLength}"));
     }
 
     [Fact]
