@@ -46,7 +46,8 @@ public static class MarkerMaking
         if (Greedy(rough, settings, tuning) is not { } greedy)
             return lays;
         GreedyLay start = greedy.State.Length < first.State.Length ? greedy : first;
-        Report(settings, start.State);
+        if (start == greedy)
+            Report(settings, start.State);
         double exact = rough.IsSimplified ? tuning.ExactPart : 0;
         double explore = tuning.ExplorePart * (1 - exact);
         List<LayState> roughLays = crew.Run(rough, start, explore, 1 - exact);

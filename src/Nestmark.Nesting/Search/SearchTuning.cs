@@ -55,9 +55,6 @@ internal sealed record SearchTuning
     /// <summary>How much shorter another thread's lay must be to be taken over.</summary>
     public double AdoptFrom { get; init; } = 0.003;
 
-    /// <summary>Chance that exploring tries the best lay again, cut elsewhere, before a stuck one is disturbed.</summary>
-    public double RestartPart { get; init; }
-
     /// <summary>Part of the allowance kept for the last shortening with outlines as they are, when they were simplified.</summary>
     public double ExactPart { get; init; } = 0.15;
 

@@ -66,7 +66,7 @@ internal sealed class Shortening
     {
         while (!IsDone)
         {
-            if (_stuck.IsEmpty || _random.Ratio() < _tuning.RestartPart)
+            if (_stuck.IsEmpty)
                 Restart(_step);
             else
                 Disturb();
