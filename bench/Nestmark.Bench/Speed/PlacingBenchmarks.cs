@@ -7,7 +7,7 @@ namespace Nestmark.Bench.Speed;
 /// <summary>What the search does most: judging one pair, and placing one piece anew in a lay that is too short.</summary>
 public class PlacingBenchmarks
 {
-    private PairFit _fit = null!;
+    private OverlapMap _map = null!;
     private PiecePlacer _placer = null!;
     private LayState _tight = null!;
     private LayState _state = null!;
@@ -19,8 +19,9 @@ public class PlacingBenchmarks
     {
         SearchProblem problem = SpeedData.Rough(SpeedData.Coat());
         int shape = problem.Items[0].Ways[0].Shape;
-        _fit = problem.Sides[problem.Sides.IndexOf(shape, problem.Items[1].Ways[0].Shape)].Fit;
-        (_x, _y) = ((_fit.MinX * 3 + _fit.MaxX) / 4, (_fit.MinY + _fit.MaxY) / 2);
+        PairSide side = problem.Sides[problem.Sides.IndexOf(shape, problem.Items[1].Ways[0].Shape)];
+        (_map, PairFit fit) = (side.Map, side.Fit);
+        (_x, _y) = ((fit.MinX * 3 + fit.MaxX) / 4, (fit.MinY + fit.MaxY) / 2);
         _tight = SpeedData.Greedy(problem);
         for (int item = 0; item < _tight.Count; item++)
             _tight.X[item] *= 0.95;
@@ -30,8 +31,8 @@ public class PlacingBenchmarks
         _placer = new PiecePlacer(problem, SearchTuning.Default, new RandomStream(1, 1));
     }
 
-    [Benchmark(Description = "depth of one pair")]
-    public float Depth() => _fit.Depth(_x, _y);
+    [Benchmark(Description = "severity of one pair")]
+    public float Severity() => _map.At(_x, _y);
 
     [Benchmark(Description = "one placement search among 25")]
     public double Place()

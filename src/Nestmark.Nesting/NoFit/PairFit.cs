@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Numerics;
-using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Nestmark.Geometry;
 using Nestmark.Geometry.NoFit;
@@ -19,8 +18,8 @@ internal sealed class PairFit
 
     private const float FarAway = 3e18f;
 
-    /// <summary>Edges lie in blocks of eight: their starts in x and y, their ends in x and y, one over their square lengths, and their lengths.</summary>
-    private const int BlockLength = 48;
+    /// <summary>Edges lie in blocks of eight: their starts in x and y, their ends in x and y, and their lengths.</summary>
+    private const int BlockLength = 40;
 
     private const float FarthestStepMicrometers = 20;
 
@@ -59,12 +58,11 @@ internal sealed class PairFit
 
     public int EdgeCount { get; }
 
-    /// <summary>How far the place lies inside the region: the distance to its boundary in micrometers, or 0 outside.</summary>
-    public float Depth(double x, double y)
+    /// <summary>Whether a place lies inside the region.</summary>
+    public bool Contains(double x, double y)
     {
         Vector256<float> atX = Vector256.Create((float)(x - _centerX));
         Vector256<float> atY = Vector256.Create((float)(y - _centerY));
-        Vector256<float> nearest = Vector256.Create(float.MaxValue);
         Vector256<float> parity = Vector256<float>.Zero;
         float[] edges = _edges;
         ref float first = ref edges[0];
@@ -75,34 +73,20 @@ internal sealed class PairFit
             Vector256<float> endY = Vector256.LoadUnsafe(ref first, i + 24);
             Vector256<float> edgeX = Vector256.LoadUnsafe(ref first, i + 16) - startX;
             Vector256<float> edgeY = endY - startY;
-            Vector256<float> offX = atX - startX;
-            Vector256<float> offY = atY - startY;
-            nearest = Vector256.Min(nearest, SquareDistance(offX, offY, edgeX, edgeY, Vector256.LoadUnsafe(ref first, i + 32)));
             Vector256<float> straddles = Vector256.GreaterThan(startY, atY) ^ Vector256.GreaterThan(endY, atY);
-            Vector256<float> isLeft = Vector256.GreaterThan(edgeX * offY, edgeY * offX) ^ Vector256.LessThan(edgeY, Vector256<float>.Zero);
+            Vector256<float> isLeft = Vector256.GreaterThan(edgeX * (atY - startY), edgeY * (atX - startX)) ^ Vector256.LessThan(edgeY, Vector256<float>.Zero);
             parity ^= straddles & isLeft;
         }
-        if ((BitOperations.PopCount(parity.ExtractMostSignificantBits()) & 1) == 0)
-            return 0;
-        return RootOfLeast(nearest);
+        return (BitOperations.PopCount(parity.ExtractMostSignificantBits()) & 1) != 0;
     }
 
-    /// <summary>Distance to the boundary from a place known to lie inside.</summary>
-    public float DepthInside(double x, double y)
+    /// <summary>Ends of an edge, seen from the lowest corner of the bounds.</summary>
+    public (double FromX, double FromY, double ToX, double ToY) EdgeFromCorner(int edge)
     {
-        Vector256<float> atX = Vector256.Create((float)(x - _centerX));
-        Vector256<float> atY = Vector256.Create((float)(y - _centerY));
-        Vector256<float> nearest = Vector256.Create(float.MaxValue);
-        float[] edges = _edges;
-        ref float first = ref edges[0];
-        for (nuint i = 0; i < (nuint)edges.Length; i += BlockLength)
-        {
-            Vector256<float> startX = Vector256.LoadUnsafe(ref first, i);
-            Vector256<float> startY = Vector256.LoadUnsafe(ref first, i + 8);
-            nearest = Vector256.Min(nearest, SquareDistance(
-                atX - startX, atY - startY, Vector256.LoadUnsafe(ref first, i + 16) - startX, Vector256.LoadUnsafe(ref first, i + 24) - startY, Vector256.LoadUnsafe(ref first, i + 32)));
-        }
-        return RootOfLeast(nearest);
+        ReadOnlySpan<float> block = _edges.AsSpan(edge / 8 * BlockLength + edge % 8);
+        double x = _centerX - MinX;
+        double y = _centerY - MinY;
+        return (block[0] + x, block[8] + y, block[16] + x, block[24] + y);
     }
 
     /// <summary>Where a line crosses the boundary: an even number of places, rising.</summary>
@@ -137,7 +121,7 @@ internal sealed class PairFit
             Vector256<float> startAt = lineX * startX + lineY * startY;
             Vector256<float> endAt = lineX * endX + lineY * endY;
             Vector256<float> at = startAt + startSide / fall * (endAt - startAt);
-            Vector256<float> step = Vector256.Min(Vector256.LoadUnsafe(ref first, i + 40) / Vector256.Abs(fall), Vector256.Create(FarthestStepMicrometers));
+            Vector256<float> step = Vector256.Min(Vector256.LoadUnsafe(ref first, i + 32) / Vector256.Abs(fall), Vector256.Create(FarthestStepMicrometers));
             for (; left != 0; left &= left - 1)
             {
                 int lane = BitOperations.TrailingZeroCount(left);
@@ -151,25 +135,7 @@ internal sealed class PairFit
     public (double X, double Y) DirectionOf(int edge)
     {
         ReadOnlySpan<float> block = _edges.AsSpan(edge / 8 * BlockLength + edge % 8);
-        return block[40] > 0 ? ((block[16] - block[0]) / (double)block[40], (block[24] - block[8]) / (double)block[40]) : (0, 0);
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<float> SquareDistance(Vector256<float> offX, Vector256<float> offY, Vector256<float> edgeX, Vector256<float> edgeY, Vector256<float> inverseSquare)
-    {
-        Vector256<float> part = (offX * edgeX + offY * edgeY) * inverseSquare;
-        part = Vector256.Min(Vector256.Max(part, Vector256<float>.Zero), Vector256<float>.One);
-        Vector256<float> awayX = offX - part * edgeX;
-        Vector256<float> awayY = offY - part * edgeY;
-        return awayX * awayX + awayY * awayY;
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static float RootOfLeast(Vector256<float> squares)
-    {
-        Vector128<float> half = Vector128.Min(squares.GetLower(), squares.GetUpper());
-        half = Vector128.Min(half, Vector128.Shuffle(half, Vector128.Create(2, 3, 0, 1)));
-        return MathF.Sqrt(Math.Min(half[0], half[1]));
+        return block[32] > 0 ? ((block[16] - block[0]) / (double)block[32], (block[24] - block[8]) / (double)block[32]) : (0, 0);
     }
 
     private static void Insert(Span<LineCrossing> crossings, int count, LineCrossing crossing)
@@ -189,9 +155,7 @@ internal sealed class PairFit
         (block[0], block[8], block[16], block[24]) = (startX, startY, endX, endY);
         double alongX = endX - startX;
         double alongY = endY - startY;
-        double square = alongX * alongX + alongY * alongY;
-        block[32] = square > 0 ? (float)(1 / square) : 0;
-        block[40] = (float)Math.Sqrt(square);
+        block[32] = (float)Math.Sqrt(alongX * alongX + alongY * alongY);
     }
 
     /// <summary>The ring moved outward by the clearance; <c>null</c> for a hole too small to keep any of its inside.</summary>

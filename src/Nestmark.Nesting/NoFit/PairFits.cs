@@ -1,9 +1,10 @@
+using System.Collections.Immutable;
 using Nestmark.Geometry;
 using Nestmark.Geometry.NoFit;
 
 namespace Nestmark.Nesting.NoFit;
 
-/// <summary>The no-fit polygons of all pairs among some shapes, each made when first asked for; one for both orders of a pair. Safe for several threads.</summary>
+/// <summary>The no-fit polygons of all pairs among some shapes and how severely they overlap, each made when first asked for; one for both orders of a pair. Safe for several threads.</summary>
 /// <remarks>Mirror images share their work: turning both shapes half round, or over, turns the no-fit polygon likewise.</remarks>
 internal sealed class PairFits
 {
@@ -15,6 +16,9 @@ internal sealed class PairFits
     private readonly int _count;
     private readonly PairFit?[] _fits;
     private readonly NoFitRegion?[] _regions;
+    private readonly OverlapMap?[] _maps;
+    private readonly CircleCover?[] _covers;
+    private readonly Lazy<ImmutableArray<Circle>>[] _circles;
 
     public PairFits(IReadOnlyList<Polygon> shapes)
     {
@@ -23,6 +27,9 @@ internal sealed class PairFits
         _count = shapes.Count;
         _fits = new PairFit?[_count * _count];
         _regions = new NoFitRegion?[_shapes.Count * _shapes.Count * Mirroring.All.Length];
+        _maps = new OverlapMap?[_count * _count];
+        _covers = new CircleCover?[_count];
+        _circles = [.. Enumerable.Range(0, _shapes.Count).Select(index => new Lazy<ImmutableArray<Circle>>(() => CircleCover.CirclesOf(_shapes.Base(index))))];
     }
 
     /// <summary>The fit of a still shape and a moving one; the still one's index is not above the moving one's.</summary>
@@ -30,6 +37,13 @@ internal sealed class PairFits
     {
         ref PairFit? slot = ref _fits[still * _count + moving];
         return Volatile.Read(ref slot) ?? Make(ref slot, still, moving);
+    }
+
+    /// <summary>How severely two shapes overlap; arguments as those of <see cref="Of"/>.</summary>
+    public OverlapMap MapOf(int still, int moving)
+    {
+        ref OverlapMap? slot = ref _maps[still * _count + moving];
+        return Volatile.Read(ref slot) ?? Interlocked.CompareExchange(ref slot, new OverlapMap(Of(still, moving), CoverOf(still), CoverOf(moving)), null) ?? slot;
     }
 
     /// <summary>Where the fit of two shapes lies, without making it.</summary>
@@ -46,6 +60,12 @@ internal sealed class PairFits
     {
         PairFit made = new(RegionOf(_shapes.Postures[still], _shapes.Postures[moving]));
         return Interlocked.CompareExchange(ref slot, made, null) ?? made;
+    }
+
+    private CircleCover CoverOf(int shape)
+    {
+        Posture posture = _shapes.Postures[shape];
+        return _covers[shape] ??= CircleCover.Of(_shapes.Base(posture.Base), _circles[posture.Base].Value, posture.Mirroring);
     }
 
     private NoFitRegion RegionOf(Posture still, Posture moving)

@@ -154,7 +154,7 @@ internal sealed class GreedyConstruction
         Spot none = new(double.MaxValue, 0, 0, -1);
         if (low + room >= limit)
             return none;
-        if (overlaps.Value(low, y, 0) == 0)
+        if (overlaps.IsFree(low, y))
             return new Spot(low + room, low, y, way);
         if (_problem.Items[item].Ways[way].Seat.X is not null)
             return none;
@@ -168,7 +168,7 @@ internal sealed class GreedyConstruction
                 x = _grid.AtOrBehind(state.Phases, item, way, x);
             if (x + room >= limit)
                 return none;
-            if (overlaps.Value(x, y, 0) == 0)
+            if (overlaps.IsFree(x, y))
                 return new Spot(x + room, x, y, way);
         }
         return none;

@@ -4,11 +4,11 @@ using Nestmark.Nesting.NoFit;
 
 namespace Nestmark.Nesting.Search;
 
-/// <summary>Judges places for one item in one way against all others of a state: which no-fit polygons a place lies in, and how deep.</summary>
+/// <summary>Judges places for one item in one way against all others of a state: which no-fit polygons a place lies in, and how severe that is.</summary>
 /// <remarks>
-/// The severity of an overlap is √(depth × size) × size, size being that of the two shapes on average: steep where the overlap is slight, so that
+/// The severity of an overlap is that of <see cref="OverlapMap"/> times the size of the two shapes: far above zero even where the overlap is slight, so that
 /// small overlaps are still worth removing, and larger for larger shapes, whose overlaps are the hardest to remove.
-/// Depth is the distance to the boundary of the no-fit polygon, as in T. Imamichi, M. Yagiura, H. Nagamochi (2009).
+/// Whether there is one at all the no-fit polygon says, within a micrometer.
 /// </remarks>
 internal sealed class Overlaps
 {
@@ -126,6 +126,24 @@ internal sealed class Overlaps
         return sum;
     }
 
+    /// <summary>Whether nothing overlaps at a place.</summary>
+    public bool IsFree(double x, double y)
+    {
+        Vector256<float> atX = Vector256.Create((float)x);
+        Vector256<float> atY = Vector256.Create((float)y);
+        for (int i = 0; i < _count; i += 8)
+        {
+            for (uint near = Near(atX, atY, i); near != 0; near &= near - 1)
+            {
+                int other = i + BitOperations.TrailingZeroCount(near);
+                PairSide side = SideOf(other);
+                if (side.Fit.Contains(side.Sign * (x - _otherX[other]), side.Sign * (y - _otherY[other])))
+                    return false;
+            }
+        }
+        return true;
+    }
+
     /// <summary>Writes the severity with every other item at a place into the item's row and column of a state.</summary>
     public void WriteSeverities(LayState state, double x, double y)
     {
@@ -199,7 +217,7 @@ internal sealed class Overlaps
     public float ValueInside(int other, double x, double y)
     {
         PairSide side = SideOf(other);
-        return _weights[other] * side.Scale * MathF.Sqrt(side.Fit.DepthInside(side.Sign * (x - _otherX[other]), side.Sign * (y - _otherY[other])));
+        return _weights[other] * side.Scale * side.Map.Inside(side.Sign * (x - _otherX[other]), side.Sign * (y - _otherY[other]));
     }
 
     /// <summary>Lower and upper ends of the no-fit polygons of the others, just outside.</summary>
@@ -227,8 +245,7 @@ internal sealed class Overlaps
     private float SeverityWith(int other, double x, double y)
     {
         PairSide side = SideOf(other);
-        float depth = side.Fit.Depth(side.Sign * (x - _otherX[other]), side.Sign * (y - _otherY[other]));
-        return depth > 0 ? MathF.Sqrt(depth) * side.Scale : 0;
+        return side.Scale * side.Map.At(side.Sign * (x - _otherX[other]), side.Sign * (y - _otherY[other]));
     }
 
     private PairSide SideOf(int other) => _sides[_sideOf[other]];

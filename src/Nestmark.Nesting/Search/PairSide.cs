@@ -9,27 +9,36 @@ internal sealed class PairSide
     /// <summary>Single precision at 16 m along the lay; boxes are widened by it.</summary>
     private const double BoxMargin = 2;
 
-    private readonly Func<PairFit> _make;
+    private readonly PairFits _fits;
+    private readonly int _first;
+    private readonly int _second;
     private PairFit? _fit;
+    private OverlapMap? _map;
 
     /// <summary>Takes one side of a pair.</summary>
-    /// <param name="make">Gives the no-fit polygon, the same whenever it is asked.</param>
-    /// <param name="room">Where that polygon lies.</param>
-    /// <param name="isTurned">Whether it is made with the shapes the other way round.</param>
-    /// <param name="size">Mean size of the two shapes, the mean of all being 1.</param>
-    public PairSide(Func<PairFit> make, FitRoom room, bool isTurned, double size)
+    /// <param name="fits">Makes the no-fit polygon.</param>
+    /// <param name="still">Index of the still shape.</param>
+    /// <param name="moving">Index of the moving one.</param>
+    /// <param name="scale">Factor on the severity of their overlaps.</param>
+    public PairSide(PairFits fits, int still, int moving, double scale)
     {
-        _make = make;
+        _fits = fits;
+        bool isTurned = still > moving;
+        (_first, _second) = isTurned ? (moving, still) : (still, moving);
+        FitRoom room = fits.RoomOf(_first, _second);
         Sign = isTurned ? -1 : 1;
         MinX = (float)((isTurned ? -room.MaxX : room.MinX) - BoxMargin);
         MaxX = (float)((isTurned ? -room.MinX : room.MaxX) + BoxMargin);
         MinY = (float)((isTurned ? -room.MaxY : room.MinY) - BoxMargin);
         MaxY = (float)((isTurned ? -room.MinY : room.MaxY) + BoxMargin);
-        Scale = (float)(size * Math.Sqrt(size));
+        Scale = (float)scale;
     }
 
     /// <summary>The no-fit polygon, made when first asked for: most pairs of a long lay never come near each other.</summary>
-    public PairFit Fit => _fit ??= _make();
+    public PairFit Fit => _fit ??= _fits.Of(_first, _second);
+
+    /// <summary>How severely they overlap, made when first asked for.</summary>
+    public OverlapMap Map => _map ??= _fits.MapOf(_first, _second);
 
     /// <summary>-1 when the polygon is turned half round, otherwise 1.</summary>
     public double Sign { get; }
@@ -46,6 +55,6 @@ internal sealed class PairSide
     /// <summary>As <see cref="MinX"/>.</summary>
     public float MaxY { get; }
 
-    /// <summary>Factor on the root of the depth that makes it a severity.</summary>
+    /// <summary>Factor on what <see cref="Map"/> says.</summary>
     public float Scale { get; }
 }

@@ -20,11 +20,10 @@ internal sealed class PairSides(SearchShape[] shapes, PairFits fits)
     /// <summary>The pair of an index that <see cref="IndexOf"/> gave.</summary>
     public PairSide this[int index] => _sides[index]!;
 
+    /// <summary>Overlaps of larger shapes count more, since they are the hardest to remove.</summary>
     private void Make(int index, int still, int moving)
     {
-        bool isTurned = still > moving;
-        (int first, int second) = isTurned ? (moving, still) : (still, moving);
-        double size = (shapes[still].SizeMicrometers + shapes[moving].SizeMicrometers) / (2 * _meanSize);
-        Interlocked.CompareExchange(ref _sides[index], new PairSide(() => fits.Of(first, second), fits.RoomOf(first, second), isTurned, size), null);
+        double size = Math.Sqrt(shapes[still].SizeMicrometers * shapes[moving].SizeMicrometers) / _meanSize;
+        Interlocked.CompareExchange(ref _sides[index], new PairSide(fits, still, moving, size), null);
     }
 }

@@ -14,9 +14,9 @@ public sealed class PairFitsTests
         from across in Gen.Double[0.02, 0.98]
         select (still, moving, along, across);
 
-    // Plain geometry: the depth at a place found from shared work is that in the no-fit polygon of the two very shapes.
+    // Plain geometry: a place found from shared work lies inside as in the no-fit polygon of the two very shapes, and crossings of a line through it agree.
     [Fact]
-    public void Mirror_images_share_their_work_and_give_the_same_depths() => Pairs.Check(40, pair =>
+    public void Mirror_images_share_their_work_and_give_the_same_no_fit_polygons() => Pairs.Check(40, pair =>
     {
         Polygon[] shapes = [.. Mirroring.All.Select(mirroring => mirroring.Apply(pair.Still)), .. Mirroring.All.Select(mirroring => mirroring.Apply(pair.Moving))];
         PairFits fits = new(shapes);
@@ -28,7 +28,13 @@ public sealed class PairFitsTests
                 PairFit found = fits.Of(still, moving);
                 double x = expected.MinX + pair.AlongRatio * (expected.MaxX - expected.MinX);
                 double y = expected.MinY + pair.AcrossRatio * (expected.MaxY - expected.MinY);
-                Assert.Equal(expected.Depth(x, y), found.Depth(x, y), 0.5);
+                Assert.Equal(expected.Contains(x, y), found.Contains(x, y));
+                LineCrossing[] wanted = new LineCrossing[expected.EdgeCount];
+                LineCrossing[] crossed = new LineCrossing[found.EdgeCount];
+                int count = expected.Cross(x, y, 0.6, 0.8, wanted);
+                Assert.Equal(count, found.Cross(x, y, 0.6, 0.8, crossed));
+                for (int i = 0; i < count; i++)
+                    Assert.Equal(wanted[i].At, crossed[i].At, 2f);
             }
         }
     });

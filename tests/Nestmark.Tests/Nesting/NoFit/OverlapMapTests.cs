@@ -1,0 +1,43 @@
+using CsCheck;
+using Nestmark.Geometry;
+using Nestmark.Nesting.NoFit;
+
+namespace Nestmark.Tests.Nesting.NoFit;
+
+public sealed class OverlapMapTests
+{
+    private static readonly Gen<(Polygon Still, Polygon Moving, double[] Ratios)> Pairs =
+        from still in Shapes.Star
+        from moving in Shapes.Star
+        from ratios in Gen.Double[-0.05, 1.05].Array[200]
+        select (still, moving, ratios);
+
+    // Judge: the no-fit polygon itself, which its own tests check against NetTopologySuite.
+    [Fact]
+    public void A_place_is_severe_just_when_it_lies_in_the_no_fit_polygon() => Pairs.Check(60, pair =>
+    {
+        PairFits fits = new([pair.Still, pair.Moving]);
+        (PairFit fit, OverlapMap map) = (fits.Of(0, 1), fits.MapOf(0, 1));
+        for (int i = 0; i + 1 < pair.Ratios.Length; i += 2)
+        {
+            double x = fit.MinX + pair.Ratios[i] * (fit.MaxX - fit.MinX);
+            double y = fit.MinY + pair.Ratios[i + 1] * (fit.MaxY - fit.MinY);
+            Assert.Equal(fit.Contains(x, y), map.At(x, y) > 0);
+            if (fit.Contains(x, y))
+                Assert.Equal(map.At(x, y), map.Inside(x, y));
+        }
+    });
+
+    // Plain geometry: two equal squares overlap the more the nearer they lie, and alike on all sides.
+    [Fact]
+    public void Nearer_is_severer_and_all_sides_are_alike()
+    {
+        Polygon square = Polygon.Rectangle(Length.FromMillimeters(200), Length.FromMillimeters(200));
+        OverlapMap map = new PairFits([square, square]).MapOf(0, 1);
+        double[] severities = [.. new[] { 190_000, 150_000, 100_000, 50_000, 0 }.Select(x => (double)map.At(x, 0))];
+        Assert.Equal(severities.Order(), severities);
+        Assert.True(severities[0] > 0);
+        Assert.Equal(map.At(120_000, 0), map.At(-120_000, 0), 0.03 * map.At(120_000, 0));
+        Assert.Equal(map.At(120_000, 0), map.At(0, 120_000), 0.03 * map.At(120_000, 0));
+    }
+}
