@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Nestmark.Geometry;
-using Nestmark.Geometry.NoFit;
 
 namespace Nestmark.Nesting.NoFit;
 
@@ -33,19 +32,5 @@ internal readonly record struct Mirroring(int SignX, int SignY)
     {
         Mirroring mirroring = this;
         return Index == 0 ? polygon : polygon.Mapped(mirroring.Apply);
-    }
-
-    /// <summary>The region of the two shapes mirrored likewise. Only its rings are kept.</summary>
-    public NoFitRegion Apply(NoFitRegion region)
-    {
-        Mirroring mirroring = this;
-        return Index == 0 ? region : new NoFitRegion([.. region.Rings.Select(mirroring.Apply)], [], []);
-    }
-
-    private ImmutableArray<Point> Apply(ImmutableArray<Point> ring)
-    {
-        Mirroring mirroring = this;
-        IEnumerable<Point> mapped = ring.Select(mirroring.Apply);
-        return [.. SignX == SignY ? mapped : mapped.Reverse()];
     }
 }

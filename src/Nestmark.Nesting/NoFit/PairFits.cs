@@ -4,49 +4,48 @@ using Nestmark.Geometry.NoFit;
 
 namespace Nestmark.Nesting.NoFit;
 
-/// <summary>The no-fit polygons of all pairs among some shapes and how severely they overlap, each made when first asked for; one for both orders of a pair. Safe for several threads.</summary>
-/// <remarks>Mirror images share their work: turning both shapes half round, or over, turns the no-fit polygon likewise.</remarks>
+/// <summary>The no-fit polygons of all pairs among some shapes and how severely they overlap, each made when first asked for. Safe for several threads.</summary>
+/// <remarks>
+/// Turning both shapes half round, or over, turns the no-fit polygon likewise, and so does changing the order of a pair.
+/// So one serves all these pairs, each of which sees it mirrored in its own way.
+/// </remarks>
 internal sealed class PairFits
 {
     /// <summary>How far a corner of a fit may stand out of the plain no-fit polygon: clearance times 2√2, the longest of its corners.</summary>
     private const double Margin = PairFit.ClearanceMicrometers * 3;
 
+    private static readonly Mirroring HalfRound = Mirroring.All[1];
+
     private readonly DistinctShapes _shapes;
     private readonly Box[] _bounds;
-    private readonly int _count;
     private readonly PairFit?[] _fits;
-    private readonly NoFitRegion?[] _regions;
     private readonly OverlapMap?[] _maps;
-    private readonly CircleCover?[] _covers;
     private readonly Lazy<ImmutableArray<Circle>>[] _circles;
 
     public PairFits(IReadOnlyList<Polygon> shapes)
     {
         _shapes = new DistinctShapes(shapes);
         _bounds = [.. shapes.Select(shape => shape.Bounds)];
-        _count = shapes.Count;
-        _fits = new PairFit?[_count * _count];
-        _regions = new NoFitRegion?[_shapes.Count * _shapes.Count * Mirroring.All.Length];
-        _maps = new OverlapMap?[_count * _count];
-        _covers = new CircleCover?[_count];
+        _fits = new PairFit?[_shapes.Count * _shapes.Count * Mirroring.All.Length];
+        _maps = new OverlapMap?[_fits.Length];
         _circles = [.. Enumerable.Range(0, _shapes.Count).Select(index => new Lazy<ImmutableArray<Circle>>(() => CircleCover.CirclesOf(_shapes.Base(index))))];
     }
 
-    /// <summary>The fit of a still shape and a moving one; the still one's index is not above the moving one's.</summary>
-    public PairFit Of(int still, int moving)
-    {
-        ref PairFit? slot = ref _fits[still * _count + moving];
-        return Volatile.Read(ref slot) ?? Make(ref slot, still, moving);
-    }
+    /// <summary>How a still and a moving shape see their fit and their map: a place of the moving one, seen from the still one, is to be mirrored so.</summary>
+    public Mirroring SeenBy(int still, int moving) => PairOf(still, moving).Seen;
 
-    /// <summary>How severely two shapes overlap; arguments as those of <see cref="Of"/>.</summary>
+    /// <summary>The fit of a still shape and a moving one, as <see cref="SeenBy"/> says.</summary>
+    public PairFit Of(int still, int moving) => FitOf(PairOf(still, moving));
+
+    /// <summary>How severely they overlap, as <see cref="SeenBy"/> says.</summary>
     public OverlapMap MapOf(int still, int moving)
     {
-        ref OverlapMap? slot = ref _maps[still * _count + moving];
-        return Volatile.Read(ref slot) ?? Interlocked.CompareExchange(ref slot, new OverlapMap(Of(still, moving), CoverOf(still), CoverOf(moving)), null) ?? slot;
+        DistinctPair pair = PairOf(still, moving);
+        ref OverlapMap? slot = ref _maps[IndexOf(pair)];
+        return Volatile.Read(ref slot) ?? Interlocked.CompareExchange(ref slot, MakeMap(pair), null) ?? slot;
     }
 
-    /// <summary>Where the fit of two shapes lies, without making it.</summary>
+    /// <summary>Where the places of the moving shape lie that the still one forbids, without making their fit.</summary>
     public FitRoom RoomOf(int still, int moving)
     {
         ref readonly Box first = ref _bounds[still];
@@ -56,24 +55,32 @@ internal sealed class PairFits
             first.MinY - second.MaxY - Margin, first.MaxY - second.MinY + Margin);
     }
 
-    private PairFit Make(ref PairFit? slot, int still, int moving)
+    private DistinctPair PairOf(int still, int moving)
     {
-        PairFit made = new(RegionOf(_shapes.Postures[still], _shapes.Postures[moving]));
-        return Interlocked.CompareExchange(ref slot, made, null) ?? made;
+        Posture first = _shapes.Postures[still];
+        Posture second = _shapes.Postures[moving];
+        Mirroring between = first.Mirroring.After(second.Mirroring);
+        return first.Base <= second.Base
+            ? new DistinctPair(first.Base, second.Base, between, first.Mirroring)
+            : new DistinctPair(second.Base, first.Base, between, second.Mirroring.After(HalfRound));
     }
 
-    private CircleCover CoverOf(int shape)
+    private int IndexOf(DistinctPair pair) => (pair.Still * _shapes.Count + pair.Moving) * Mirroring.All.Length + pair.Between.Index;
+
+    private PairFit FitOf(DistinctPair pair)
     {
-        Posture posture = _shapes.Postures[shape];
-        return _covers[shape] ??= CircleCover.Of(_shapes.Base(posture.Base), _circles[posture.Base].Value, posture.Mirroring);
+        ref PairFit? slot = ref _fits[IndexOf(pair)];
+        return Volatile.Read(ref slot) ?? Interlocked.CompareExchange(ref slot, MakeFit(pair), null) ?? slot;
     }
 
-    private NoFitRegion RegionOf(Posture still, Posture moving)
-    {
-        Mirroring between = still.Mirroring.After(moving.Mirroring);
-        ref NoFitRegion? slot = ref _regions[(still.Base * _shapes.Count + moving.Base) * Mirroring.All.Length + between.Index];
-        NoFitRegion region = Volatile.Read(ref slot)
-            ?? (slot = NoFitPolygon.WithoutFits(_shapes.Base(still.Base), between.Apply(_shapes.Base(moving.Base))));
-        return still.Mirroring.Apply(region);
-    }
+    private PairFit MakeFit(DistinctPair pair) =>
+        new(NoFitPolygon.WithoutFits(_shapes.Base(pair.Still), pair.Between.Apply(_shapes.Base(pair.Moving))));
+
+    private OverlapMap MakeMap(DistinctPair pair) =>
+        new(FitOf(pair), CoverOf(pair.Still, Mirroring.All[0]), CoverOf(pair.Moving, pair.Between));
+
+    private CircleCover CoverOf(int shape, Mirroring mirroring) => CircleCover.Of(_shapes.Base(shape), _circles[shape].Value, mirroring);
+
+    /// <summary>Two distinct shapes, the moving one mirrored, and how the fit of these two is seen by the pair that was asked for.</summary>
+    private readonly record struct DistinctPair(int Still, int Moving, Mirroring Between, Mirroring Seen);
 }

@@ -137,7 +137,7 @@ internal sealed class Overlaps
             {
                 int other = i + BitOperations.TrailingZeroCount(near);
                 PairSide side = SideOf(other);
-                if (side.Fit.Contains(side.Sign * (x - _otherX[other]), side.Sign * (y - _otherY[other])))
+                if (side.Fit.Contains(side.SignX * (x - _otherX[other]), side.SignY * (y - _otherY[other])))
                     return false;
             }
         }
@@ -203,21 +203,26 @@ internal sealed class Overlaps
     {
         PairSide side = SideOf(other);
         PairFit fit = side.Fit;
-        double sign = side.Sign;
         if (_crossings.Length < fit.EdgeCount)
             _crossings = new LineCrossing[fit.EdgeCount];
-        int count = fit.Cross(sign * (line.X - _otherX[other]), sign * (line.Y - _otherY[other]), sign * line.AlongX, sign * line.AlongY, _crossings);
+        int count = fit.Cross(
+            side.SignX * (line.X - _otherX[other]), side.SignY * (line.Y - _otherY[other]), side.SignX * line.AlongX, side.SignY * line.AlongY, _crossings);
         return _crossings.AsSpan(0, count);
     }
 
     /// <summary>Direction of an edge of the no-fit polygon of another item, a unit vector; 0, 0 when it has no extent.</summary>
-    public (double X, double Y) DirectionOf(int other, int edge) => SideOf(other).Fit.DirectionOf(edge);
+    public (double X, double Y) DirectionOf(int other, int edge)
+    {
+        PairSide side = SideOf(other);
+        (double x, double y) = side.Fit.DirectionOf(edge);
+        return (side.SignX * x, side.SignY * y);
+    }
 
     /// <summary>Weighted severity of the overlap with one other item at a place known to lie inside its no-fit polygon.</summary>
     public float ValueInside(int other, double x, double y)
     {
         PairSide side = SideOf(other);
-        return _weights[other] * side.Scale * side.Map.Inside(side.Sign * (x - _otherX[other]), side.Sign * (y - _otherY[other]));
+        return _weights[other] * side.Scale * side.Map.Inside(side.SignX * (x - _otherX[other]), side.SignY * (y - _otherY[other]));
     }
 
     /// <summary>Lower and upper ends of the no-fit polygons of the others, just outside.</summary>
@@ -228,7 +233,7 @@ internal sealed class Overlaps
             if (_minX[other] == float.PositiveInfinity)
                 continue;
             PairSide side = SideOf(other);
-            (double low, double high) = side.Sign > 0 ? (side.Fit.MinY, side.Fit.MaxY) : (-side.Fit.MaxY, -side.Fit.MinY);
+            (double low, double high) = side.SignY > 0 ? (side.Fit.MinY, side.Fit.MaxY) : (-side.Fit.MaxY, -side.Fit.MinY);
             yield return Math.Floor(state.Y[other] + low) - 1;
             yield return Math.Ceiling(state.Y[other] + high) + 1;
         }
@@ -245,7 +250,7 @@ internal sealed class Overlaps
     private float SeverityWith(int other, double x, double y)
     {
         PairSide side = SideOf(other);
-        return side.Scale * side.Map.At(side.Sign * (x - _otherX[other]), side.Sign * (y - _otherY[other]));
+        return side.Scale * side.Map.At(side.SignX * (x - _otherX[other]), side.SignY * (y - _otherY[other]));
     }
 
     private PairSide SideOf(int other) => _sides[_sideOf[other]];

@@ -3,15 +3,15 @@ using Nestmark.Nesting.NoFit;
 namespace Nestmark.Nesting.Search;
 
 /// <summary>The no-fit polygon of a still and a moving shape, as the moving one sees it.</summary>
-/// <remarks>One polygon serves both orders of a pair: seen from the other side it is turned half round.</remarks>
+/// <remarks>One polygon serves both orders of a pair and all its mirror images; each sees it mirrored in its own way.</remarks>
 internal sealed class PairSide
 {
     /// <summary>Single precision at 16 m along the lay; boxes are widened by it.</summary>
     private const double BoxMargin = 2;
 
     private readonly PairFits _fits;
-    private readonly int _first;
-    private readonly int _second;
+    private readonly int _still;
+    private readonly int _moving;
     private PairFit? _fit;
     private OverlapMap? _map;
 
@@ -22,26 +22,28 @@ internal sealed class PairSide
     /// <param name="scale">Factor on the severity of their overlaps.</param>
     public PairSide(PairFits fits, int still, int moving, double scale)
     {
-        _fits = fits;
-        bool isTurned = still > moving;
-        (_first, _second) = isTurned ? (moving, still) : (still, moving);
-        FitRoom room = fits.RoomOf(_first, _second);
-        Sign = isTurned ? -1 : 1;
-        MinX = (float)((isTurned ? -room.MaxX : room.MinX) - BoxMargin);
-        MaxX = (float)((isTurned ? -room.MinX : room.MaxX) + BoxMargin);
-        MinY = (float)((isTurned ? -room.MaxY : room.MinY) - BoxMargin);
-        MaxY = (float)((isTurned ? -room.MinY : room.MaxY) + BoxMargin);
+        (_fits, _still, _moving) = (fits, still, moving);
+        Mirroring seen = fits.SeenBy(still, moving);
+        (SignX, SignY) = (seen.SignX, seen.SignY);
+        FitRoom room = fits.RoomOf(still, moving);
+        MinX = (float)(room.MinX - BoxMargin);
+        MaxX = (float)(room.MaxX + BoxMargin);
+        MinY = (float)(room.MinY - BoxMargin);
+        MaxY = (float)(room.MaxY + BoxMargin);
         Scale = (float)scale;
     }
 
     /// <summary>The no-fit polygon, made when first asked for: most pairs of a long lay never come near each other.</summary>
-    public PairFit Fit => _fit ??= _fits.Of(_first, _second);
+    public PairFit Fit => _fit ??= _fits.Of(_still, _moving);
 
     /// <summary>How severely they overlap, made when first asked for.</summary>
-    public OverlapMap Map => _map ??= _fits.MapOf(_first, _second);
+    public OverlapMap Map => _map ??= _fits.MapOf(_still, _moving);
 
-    /// <summary>-1 when the polygon is turned half round, otherwise 1.</summary>
-    public double Sign { get; }
+    /// <summary>-1 when what is asked of <see cref="Fit"/> and <see cref="Map"/> is to be mirrored along the lay, otherwise 1.</summary>
+    public double SignX { get; }
+
+    /// <summary>The same across the lay.</summary>
+    public double SignY { get; }
 
     /// <summary>Bounds relative to the still shape, a little wider than the polygon.</summary>
     public float MinX { get; }

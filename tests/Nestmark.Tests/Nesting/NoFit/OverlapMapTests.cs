@@ -33,7 +33,7 @@ public sealed class OverlapMapTests
     public void Nearer_is_severer_and_all_sides_are_alike()
     {
         Polygon square = Polygon.Rectangle(Length.FromMillimeters(200), Length.FromMillimeters(200));
-        OverlapMap map = new PairFits([square, square]).MapOf(0, 1);
+        OverlapMap map = new PairFits([square]).MapOf(0, 0);
         double[] severities = [.. new[] { 190_000, 150_000, 100_000, 50_000, 0 }.Select(x => (double)map.At(x, 0))];
         Assert.Equal(severities.Order(), severities);
         Assert.True(severities[0] > 0);

@@ -22,17 +22,18 @@ public sealed class PairFitsTests
         PairFits fits = new(shapes);
         for (int still = 0; still < shapes.Length; still++)
         {
-            for (int moving = still; moving < shapes.Length; moving++)
+            for (int moving = 0; moving < shapes.Length; moving++)
             {
                 PairFit expected = new(NoFitPolygon.Of(shapes[still], shapes[moving]));
                 PairFit found = fits.Of(still, moving);
                 double x = expected.MinX + pair.AlongRatio * (expected.MaxX - expected.MinX);
                 double y = expected.MinY + pair.AcrossRatio * (expected.MaxY - expected.MinY);
-                Assert.Equal(expected.Contains(x, y), found.Contains(x, y));
+                Mirroring seen = fits.SeenBy(still, moving);
+                Assert.Equal(expected.Contains(x, y), found.Contains(seen.SignX * x, seen.SignY * y));
                 LineCrossing[] wanted = new LineCrossing[expected.EdgeCount];
                 LineCrossing[] crossed = new LineCrossing[found.EdgeCount];
                 int count = expected.Cross(x, y, 0.6, 0.8, wanted);
-                Assert.Equal(count, found.Cross(x, y, 0.6, 0.8, crossed));
+                Assert.Equal(count, found.Cross(seen.SignX * x, seen.SignY * y, 0.6 * seen.SignX, 0.8 * seen.SignY, crossed));
                 for (int i = 0; i < count; i++)
                     Assert.Equal(wanted[i].At, crossed[i].At, 2f);
             }
@@ -45,6 +46,7 @@ public sealed class PairFitsTests
         PairFits fits = new([pair.Still, pair.Moving]);
         FitRoom room = fits.RoomOf(0, 1);
         PairFit fit = fits.Of(0, 1);
+        Assert.Equal(Mirroring.All[0], fits.SeenBy(0, 1));
         Assert.InRange(fit.MinX - room.MinX, 0, 20);
         Assert.InRange(room.MaxX - fit.MaxX, 0, 20);
         Assert.InRange(fit.MinY - room.MinY, 0, 20);
