@@ -15,6 +15,9 @@ internal static class TracePlot
     private const int Columns = 2;
     private const int Marks = 4;
 
+    /// <summary>Part of the time whose lengths, many times those that matter, run along the upper edge.</summary>
+    private const double BeginningPart = 0.03;
+
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
     private static readonly string[] Colors = ["#1b4f72", "#b03a2e", "#1e8449", "#7d6608", "#6c3483", "#5d6d7e"];
 
@@ -38,7 +41,7 @@ internal static class TracePlot
     {
         double seconds = Math.Max(0.001, lines.Max(line => line.Points[^1].Seconds));
         double low = lines.Min(line => line.Points[^1].Length);
-        double high = lines.Max(line => line.Points[0].Length);
+        double high = lines.Max(line => LengthAt(line, BeginningPart * seconds));
         double room = Math.Max(high - low, high * 0.001) * 0.05;
         Axis time = new(0, seconds, Left, PanelWidth - Right);
         Axis length = new(low - room, high + room, PanelHeight - Bottom, Top);
@@ -48,6 +51,8 @@ internal static class TracePlot
             panel.Add(Line(lines[i], time, length, Colors[i % Colors.Length], i));
         return panel;
     }
+
+    private static double LengthAt(TraceLine line, double seconds) => line.Points.LastOrDefault(point => point.Seconds <= seconds, line.Points[0]).Length;
 
     private static IEnumerable<XElement> Axes(Axis time, Axis length)
     {
@@ -90,12 +95,12 @@ internal static class TracePlot
     private static XElement Label(string text, double x, double y, string anchor, string weight = "normal") => new(Svg + "text",
         new XAttribute("x", Text(x)), new XAttribute("y", Text(y)), new XAttribute("text-anchor", anchor), new XAttribute("font-weight", weight), text);
 
-    private static string Text(double number) => Math.Round(number, Math.Abs(number) >= 1000 ? 0 : 2).ToString(CultureInfo.InvariantCulture);
+    private static string Text(double number) => Math.Round(number, Math.Abs(number) >= 1000 ? 0 : Math.Abs(number) >= 20 ? 1 : 2).ToString(CultureInfo.InvariantCulture);
 
     private readonly record struct Axis(double Low, double High, double From, double To)
     {
         public double Part(double part) => Low + part * (High - Low);
 
-        public double Of(double value) => From + (value - Low) / (High - Low) * (To - From);
+        public double Of(double value) => From + (Math.Min(value, High) - Low) / (High - Low) * (To - From);
     }
 }

@@ -54,6 +54,14 @@ public sealed class TraceTests
     }
 
     [Fact]
+    public void The_first_moments_do_not_squeeze_the_rest()
+    {
+        TraceLine line = new("albano", 1, 8700, [new(0.01, 0, 90000), new(0.2, 10, 11000), new(10, 9000, 10000)]);
+        IEnumerable<string> marks = TracePlot.Of([line]).Descendants(Svg + "text").Where(text => text.Attribute("text-anchor")!.Value == "end").Select(text => text.Value);
+        Assert.Equal(11050, marks.Max(Number));
+    }
+
+    [Fact]
     public void Both_files_are_written_and_read_back()
     {
         string folder = Directory.CreateTempSubdirectory("nestmark-trace").FullName;
