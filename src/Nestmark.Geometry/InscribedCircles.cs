@@ -17,7 +17,7 @@ public static class InscribedCircles
     /// <param name="polygon">Any polygon; holes are kept free.</param>
     /// <param name="most">Most circles, 1 or more.</param>
     /// <param name="leastRatio">Least radius, as a part of that of the first circle.</param>
-    /// <returns>One circle or more; none meets another, and each lies inside to within a micrometer.</returns>
+    /// <returns>One circle or more, apart from each other and inside to within a few micrometers; in a polygon narrower than that the one has radius 0.</returns>
     public static ImmutableArray<Circle> Of(Polygon polygon, int most, double leastRatio)
     {
         Boundary boundary = new(polygon);

@@ -4,9 +4,9 @@ using Nestmark.Nesting.NoFit;
 
 namespace Nestmark.Nesting.Search;
 
-/// <summary>Finds the best place on a line exactly.</summary>
+/// <summary>Finds the best place on a line among those where a no-fit polygon begins or ends.</summary>
 /// <remarks>
-/// Depth is concave between the crossings of convex no-fit polygons, so the least value on a line lies just outside one of the crossings or at an end.
+/// An overlap counts a good deal as soon as there is one, so the least value on a line nearly always lies just outside one of the crossings, or at an end. The places between are not tried.
 /// The stretches inside each no-fit polygon tell which of them a place is inside, so that no other is asked.
 /// </remarks>
 internal sealed class LineSearch(int itemCount)
