@@ -34,7 +34,7 @@ fuzz.SetAction(parsed => FuzzCommand.Run(
     new FuzzOptions(parsed.GetValue(minutes), List(parsed.GetValue(readers)!).ToHashSet(), (long)parsed.GetValue(seed), parsed.GetValue(fixtures)!, parsed.GetValue(kept)!),
     Console.Out));
 
-Option<double> longSeconds = new("--seconds") { Description = "Seconds of the long runs", CustomParser = Number, DefaultValueFactory = _ => 60 };
+Option<double> longSeconds = new("--seconds") { Description = "Seconds a run; a twelfth of them for the short runs of length", CustomParser = Number, DefaultValueFactory = _ => 60 };
 Option<double> gap = new("--gap") { Description = "With --case: millimeters between cutting lines", CustomParser = Number };
 Option<double> tilt = new("--tilt") { Description = "With --case: largest deviation from the grain in degrees", CustomParser = Number };
 Option<string> one = new("--case") { Description = "Measure one garment in this process and print its figures as JSON", DefaultValueFactory = _ => "" };

@@ -14,8 +14,8 @@ internal sealed class Allowance(StopRule stop, CancellationToken cancellation)
     /// <summary>Whether the stage is over.</summary>
     public bool IsSpent => SpentRatio >= _until;
 
-    /// <summary>Starts a stage that ends at a part of the whole allowance.</summary>
-    public void RunUntil(double ratio) => _until = ratio;
+    /// <summary>Starts a stage that ends at a part of the whole allowance, at the latest when all is spent, whatever rounding made of the part.</summary>
+    public void RunUntil(double ratio) => _until = Math.Min(ratio, 1);
 
     /// <summary>Counts one step.</summary>
     public void Step() => Steps++;

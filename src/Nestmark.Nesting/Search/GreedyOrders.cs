@@ -20,7 +20,7 @@ internal static class GreedyOrders
         int[] bestOrder = [];
         for (int pass = 0; pass < passes && (pass == 0 || !isOver()); pass++)
         {
-            int[] order = pass < Measures.Length ? Sorted(problem, Measures[pass]) : Shuffled(problem, bestOrder, random);
+            int[] order = pass < Measures.Length ? Sorted(problem, Measures[pass]) : Shuffled(problem, bestOrder, random, 0.2);
             int[] headings = [.. Enumerable.Range(0, problem.GroupCount).Select(group => pass % 2 == 0 ? 0 : group % 2)];
             LayState? state = construction.Lay(order, headings, isGivenUp);
             if (state is null)
@@ -38,6 +38,19 @@ internal static class GreedyOrders
     {
         int[] headings = new int[problem.GroupCount];
         return new GreedyLay(new GreedyConstruction(problem, lines, 1).Lay(Sorted(problem, Measures[0]), headings), headings);
+    }
+
+    /// <summary>A greedy lay in an order by one of the measures, much shuffled.</summary>
+    /// <param name="problem">What to lay.</param>
+    /// <param name="construction">Lays it.</param>
+    /// <param name="random">Chooses the order and the headings.</param>
+    /// <param name="isGivenUp">Asked before each item.</param>
+    /// <returns><c>null</c> when it was given up.</returns>
+    public static GreedyLay? Random(SearchProblem problem, GreedyConstruction construction, RandomStream random, Func<bool> isGivenUp)
+    {
+        int[] order = Shuffled(problem, Sorted(problem, Measures[random.Below(Measures.Length)]), random, 0.5);
+        int[] headings = [.. Enumerable.Range(0, problem.GroupCount).Select(_ => random.Below(2))];
+        return construction.Lay(order, headings, isGivenUp) is { } state ? new GreedyLay(state, headings) : null;
     }
 
     /// <summary>The orders by measure, without chance.</summary>
@@ -58,10 +71,10 @@ internal static class GreedyOrders
             .ThenByDescending(item => measure(problem.Items[item])),
     ];
 
-    /// <summary>Each item moves by a few places at random; those for a fold across the cloth, which is only so long, stay in front.</summary>
-    private static int[] Shuffled(SearchProblem problem, int[] order, RandomStream random)
+    /// <summary>Each item moves at random by up to a part of the order; those for a fold across the cloth, which is only so long, stay in front.</summary>
+    private static int[] Shuffled(SearchProblem problem, int[] order, RandomStream random, double part)
     {
-        double spread = order.Length * 0.2 + 1;
+        double spread = order.Length * part + 1;
         return
         [
             .. order.Select((item, place) => (item, Key: place + spread * random.Ratio()))

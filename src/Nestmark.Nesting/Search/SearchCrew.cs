@@ -33,7 +33,7 @@ internal sealed class SearchCrew
         _settings.Effort?.Follow(threads, _allowances);
         for (int stage = 1; stage <= _tuning.ExploreStages && begin < exploreUntil; stage++)
         {
-            RunStage(threads, begin + (exploreUntil - begin) * stage / _tuning.ExploreStages, thread => thread.Explore());
+            RunStage(threads, begin + (exploreUntil - begin) * stage / _tuning.ExploreStages, thread => thread.Explore(exploreUntil));
             Share(threads, better);
         }
         double from = Math.Max(begin, exploreUntil);

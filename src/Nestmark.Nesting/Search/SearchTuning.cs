@@ -55,6 +55,12 @@ internal sealed record SearchTuning
     /// <summary>How much shorter another thread's lay must be to be taken over.</summary>
     public double AdoptFrom { get; init; } = 0.003;
 
+    /// <summary>How long a run may gain nothing, in times of what it took to come so far, before another begins.</summary>
+    public double RunPatience { get; init; } = 1;
+
+    /// <summary>Least steps that a run is held to have taken, for each item.</summary>
+    public long LeastRun { get; init; } = 2000;
+
     /// <summary>Part of the allowance kept for the last shortening with outlines as they are, when they were simplified.</summary>
     public double ExactPart { get; init; } = 0.15;
 

@@ -3,6 +3,7 @@ namespace Nestmark.Nesting.Search;
 /// <summary>One thread's search: shortens the lay a little, removes the overlaps that this makes, and again.</summary>
 /// <remarks>
 /// While exploring, lays that cannot be freed are kept; one of the least severe is disturbed and tried again, until one comes free and all are forgotten.
+/// A run that has gained nothing for a long time, beside what it took to come so far, is left for another from a new greedy lay.
 /// While compressing, every try starts from the best lay,
 /// and pieces may lean from the grain as far as they are allowed to.
 /// Stages after J. Gardeyn, G. Vanden Berghe, T. Wauters (2025), arXiv:2509.13329, section 9; step sizes are our own, for short runs.
@@ -14,12 +15,18 @@ internal sealed class Shortening
     private readonly RandomStream _random;
     private readonly Allowance _allowance;
     private readonly OverlapRemoval _removal;
+    private readonly GreedyConstruction _greedy;
+    private readonly LayState _run;
+    private readonly int[] _runHeadings;
     private readonly LayState _state;
     private readonly Disturbance _disturbance;
     private readonly StuckPool _stuck;
     private readonly int[] _headings;
     private readonly int[] _bestHeadings;
     private double _step;
+    private long _begunAt;
+    private long _gainedAt;
+    private bool _isFirstRun = true;
 
     public Shortening(SearchProblem problem, SearchTuning tuning, RandomStream random, Allowance allowance, LayState start, ReadOnlySpan<int> headings)
     {
@@ -29,12 +36,16 @@ internal sealed class Shortening
         _allowance = allowance;
         _removal = new OverlapRemoval(problem, tuning, random, allowance);
         Best = start.Copy();
+        _greedy = new GreedyConstruction(problem, GreedyLines.AtEnds, 1);
+        _run = start.Copy();
+        _runHeadings = headings.ToArray();
         _state = start.Copy();
         _disturbance = new Disturbance(problem, random);
         _stuck = new StuckPool(tuning, random);
         _headings = headings.ToArray();
         _bestHeadings = headings.ToArray();
         _step = tuning.FirstShortening;
+        _begunAt = _gainedAt = allowance.Steps;
     }
 
     /// <summary>The shortest lay without overlaps so far.</summary>
@@ -58,14 +69,18 @@ internal sealed class Shortening
             return;
         Best.Take(other);
         headings.CopyTo(_bestHeadings);
-        _stuck.Clear();
+        if (_isFirstRun)
+            ReturnToBest();
     }
 
     /// <summary>Explores until the stage is over.</summary>
-    public void Explore()
+    /// <param name="end">Spent ratio at which the last stage of exploring ends.</param>
+    public void Explore(double end)
     {
         while (!IsDone)
         {
+            if (IsStale(end))
+                BeginAnew();
             if (_stuck.IsEmpty)
                 Restart(_step);
             else
@@ -90,6 +105,7 @@ internal sealed class Shortening
     public void Compress(double from, double to)
     {
         _removal.LeavesGrain = true;
+        ReturnToBest();
         while (!IsDone)
         {
             double part = Math.Clamp((_allowance.SpentRatio - from) / Math.Max(1e-9, to - from), 0, 1);
@@ -99,13 +115,43 @@ internal sealed class Shortening
         }
     }
 
+    /// <summary>Whether the present run has stood still for long and there is time for another to come as far.</summary>
+    private bool IsStale(double end)
+    {
+        long taken = Math.Max(_gainedAt - _begunAt, _tuning.LeastRun * _problem.PieceCount);
+        double spent = _allowance.SpentRatio;
+        double left = _allowance.Steps * (end - spent) / Math.Max(spent, 1e-9);
+        return _allowance.Steps - _gainedAt > _tuning.RunPatience * taken && left > taken;
+    }
+
+    /// <summary>Leaves the present run for one from a new greedy lay; goes on with it when there is no time to make that.</summary>
+    private void BeginAnew()
+    {
+        if (GreedyOrders.Random(_problem, _greedy, _random, () => _allowance.IsSpent) is not { } greedy)
+            return;
+        Begin(greedy.State, greedy.Headings);
+        _isFirstRun = false;
+        _begunAt = _allowance.Steps;
+    }
+
+    private void ReturnToBest() => Begin(Best, _bestHeadings);
+
+    private void Begin(LayState lay, ReadOnlySpan<int> headings)
+    {
+        _run.Take(lay);
+        headings.CopyTo(_runHeadings);
+        _stuck.Clear();
+        _step = _tuning.FirstShortening;
+        _gainedAt = _allowance.Steps;
+    }
+
     private void Restart(double step)
     {
-        _state.Take(Best);
-        _bestHeadings.CopyTo(_headings.AsSpan());
+        _state.Take(_run);
+        _runHeadings.CopyTo(_headings.AsSpan());
         if (_problem.Grid is { } grid && _random.Below(3) == 0)
             MovePrint(grid);
-        Shorten(Best.Length * (1 - step));
+        Shorten(_run.Length * (1 - step));
     }
 
     /// <summary>Everything right of a random cut moves left by what the lay loses; nothing stays outside.</summary>
@@ -148,7 +194,7 @@ internal sealed class Shortening
     private void Disturb()
     {
         _stuck.Pick(_state, _headings);
-        _state.Length = Math.Max(_state.Length, Best.Length * (1 - _step));
+        _state.Length = Math.Max(_state.Length, _run.Length * (1 - _step));
         if (_problem.Grid is not null && _random.Below(4) == 0)
             MovePrint(_problem.Grid);
         else if (_problem.GroupCount > 1 && _random.Below(8) == 0)
@@ -214,12 +260,17 @@ internal sealed class Shortening
     private void Keep()
     {
         LayEnds.Tighten(_problem, _state);
-        if (_state.Length >= Best.Length)
+        if (_state.Length >= _run.Length)
         {
             // A piece may find no place within the shorter lay, and then nothing overlaps and nothing is won: counted, or a search by steps would not end.
             _allowance.Step();
             return;
         }
+        _run.Take(_state);
+        _headings.CopyTo(_runHeadings.AsSpan());
+        _gainedAt = _allowance.Steps;
+        if (_state.Length >= Best.Length)
+            return;
         Best.Take(_state);
         _headings.CopyTo(_bestHeadings.AsSpan());
         Improved(Best);
