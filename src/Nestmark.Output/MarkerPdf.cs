@@ -31,10 +31,11 @@ public static class MarkerPdf
             ImmutableArray<string> shortNames = [.. grid.Printed.Select(tile => tile.Name)];
             sheets.Add(PageMap.Draw(lay, grid, paper, HeadingOf(plan, lay, grid), shortNames));
             Drawing picture = lay.Picture("piece");
-            foreach (Figure figure in Joins.Of(grid).Figures)
+            Joins joins = Joins.Of(grid, [.. lay.TextAreas]);
+            foreach (Figure figure in joins.Picture.Figures)
                 picture.Add(figure);
             for (int i = 0; i < names.Length; i++)
-                sheets.Add(TilePage.Draw(lay, picture, grid, grid.Printed[i], WordsOf(plan, lay, names[i], sheets.Count + 1, total)));
+                sheets.Add(TilePage.Draw(lay, picture, joins, grid, grid.Printed[i], WordsOf(plan, lay, names[i], sheets.Count + 1, total)));
         }
         if (sheets.Count == 0)
             sheets.Add(EmptySheet(plan, paper));

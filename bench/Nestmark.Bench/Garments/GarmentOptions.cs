@@ -8,9 +8,10 @@ namespace Nestmark.Bench.Garments;
 /// <param name="Seconds">Seconds of the search; for <see cref="GarmentRunKind.Rate"/>, after its first lay.</param>
 /// <param name="Threads">Threads of the search.</param>
 /// <param name="Seed">Of pieces and search.</param>
+/// <param name="Seeds">How many seeds, from that one on, the lengths are measured with.</param>
 /// <param name="GapMillimeters">Between cutting lines.</param>
 /// <param name="TiltDegrees">Largest deviation from the grain.</param>
-internal sealed record GarmentOptions(string Case, GarmentRunKind Kind, double Seconds, int Threads, long Seed, double GapMillimeters, double TiltDegrees)
+internal sealed record GarmentOptions(string Case, GarmentRunKind Kind, double Seconds, int Threads, long Seed, int Seeds, double GapMillimeters, double TiltDegrees)
 {
     /// <summary>The command line that asks for this run.</summary>
     public string[] Arguments =>

@@ -80,12 +80,19 @@ internal static class GarmentsCommand
             "long below first", "heap, MB", "process, MB (limit 500)", "seconds, short and long", "cores had");
         foreach (string name in cases)
         {
-            GarmentOptions run = options with { Case = name, Kind = GarmentRunKind.Search };
-            GarmentFigures brief = Run(run with { Seconds = shortSeconds });
-            GarmentFigures full = Run(run);
-            double above = 100 * (brief.LengthMillimeters / full.LengthMillimeters - 1);
-            double below = 100 * (1 - full.LengthMillimeters / full.FirstLengthMillimeters);
-            Row(output, $"{name} | {full.FirstLengthMillimeters / 1000:0.000} | {brief.LengthMillimeters / 1000:0.000} | {full.LengthMillimeters / 1000:0.000} | {full.EfficiencyRatio:0.0000} | {above:0.00} % | {below:0.00} % | {full.PeakHeapMegabytes:0} | {full.PeakProcessMegabytes:0} | {brief.Seconds:0.0}, {full.Seconds:0.0} | {full.Cores:0.00}");
+            List<double> parts = [];
+            for (int i = 0; i < options.Seeds; i++)
+            {
+                GarmentOptions run = options with { Case = name, Kind = GarmentRunKind.Search, Seed = options.Seed + i };
+                GarmentFigures brief = Run(run with { Seconds = shortSeconds });
+                GarmentFigures full = Run(run);
+                double above = 100 * (brief.LengthMillimeters / full.LengthMillimeters - 1);
+                double below = 100 * (1 - full.LengthMillimeters / full.FirstLengthMillimeters);
+                parts.Add(above);
+                Row(output, $"{name}, seed {run.Seed} | {full.FirstLengthMillimeters / 1000:0.000} | {brief.LengthMillimeters / 1000:0.000} | {full.LengthMillimeters / 1000:0.000} | {full.EfficiencyRatio:0.0000} | {above:0.00} % | {below:0.00} % | {full.PeakHeapMegabytes:0} | {full.PeakProcessMegabytes:0} | {brief.Seconds:0.0}, {full.Seconds:0.0} | {full.Cores:0.00}");
+            }
+            if (parts.Count > 1)
+                Row(output, $"{name}, median | | | | | {Quantiles.Of([.. parts.Order()], 0.5):0.00} % | | | | |");
         }
     }
 

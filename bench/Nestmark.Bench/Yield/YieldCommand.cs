@@ -79,16 +79,9 @@ internal static class YieldCommand
     {
         double[] densities = [.. runs.Select(run => run.Density).Order()];
         string text = string.Create(CultureInfo.InvariantCulture,
-            $"{instance.Name,-10} median {Quantile(densities, 0.5):0.0000}  quartiles {Quantile(densities, 0.25):0.0000}-{Quantile(densities, 0.75):0.0000}  best {densities[^1]:0.0000}  length {runs.Min(run => run.Length):0.###}  {runs.Average(run => run.Seconds):0.0} s  cpu {runs.Average(run => run.CpuSeconds):0.0} s");
+            $"{instance.Name,-10} median {Quantiles.Of(densities, 0.5):0.0000}  quartiles {Quantiles.Of(densities, 0.25):0.0000}-{Quantiles.Of(densities, 0.75):0.0000}  best {densities[^1]:0.0000}  length {runs.Min(run => run.Length):0.###}  {runs.Average(run => run.Seconds):0.0} s  cpu {runs.Average(run => run.CpuSeconds):0.0} s");
         if (instance.Published.Count > 0)
             text += string.Create(CultureInfo.InvariantCulture, $"  published length {instance.Published.Min(published => published.Length):0.###}");
         return text;
-    }
-
-    private static double Quantile(double[] sorted, double part)
-    {
-        double at = part * (sorted.Length - 1);
-        int low = (int)at;
-        return low + 1 < sorted.Length ? sorted[low] + (at - low) * (sorted[low + 1] - sorted[low]) : sorted[low];
     }
 }

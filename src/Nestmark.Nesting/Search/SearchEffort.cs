@@ -21,6 +21,16 @@ internal sealed class SearchEffort
         }
     }
 
+    /// <summary>Runs begun by all threads.</summary>
+    public int Runs
+    {
+        get
+        {
+            lock (_adding)
+                return _threads.Sum(thread => thread.Runs);
+        }
+    }
+
     /// <summary>Counts these threads too.</summary>
     public void Follow(IEnumerable<Shortening> threads, Allowance[] allowances)
     {

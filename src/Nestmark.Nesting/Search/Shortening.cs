@@ -26,7 +26,6 @@ internal sealed class Shortening
     private double _step;
     private long _begunAt;
     private long _gainedAt;
-    private bool _isFirstRun = true;
 
     public Shortening(SearchProblem problem, SearchTuning tuning, RandomStream random, Allowance allowance, LayState start, ReadOnlySpan<int> headings)
     {
@@ -57,6 +56,9 @@ internal sealed class Shortening
     /// <summary>Called after each better lay.</summary>
     public Action<LayState> Improved { get; set; } = _ => { };
 
+    /// <summary>Runs begun so far, each from a lay of its own.</summary>
+    public int Runs { get; private set; } = 1;
+
     /// <summary>Places judged so far.</summary>
     public long JudgedPlaces => _removal.JudgedPlaces;
 
@@ -69,7 +71,7 @@ internal sealed class Shortening
             return;
         Best.Take(other);
         headings.CopyTo(_bestHeadings);
-        if (_isFirstRun)
+        if (Runs == 1)
             ReturnToBest();
     }
 
@@ -130,8 +132,8 @@ internal sealed class Shortening
         if (GreedyOrders.Random(_problem, _greedy, _random, () => _allowance.IsSpent) is not { } greedy)
             return;
         Begin(greedy.State, greedy.Headings);
-        _isFirstRun = false;
         _begunAt = _allowance.Steps;
+        Runs++;
     }
 
     private void ReturnToBest() => Begin(Best, _bestHeadings);

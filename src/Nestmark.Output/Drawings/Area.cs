@@ -51,6 +51,14 @@ internal readonly record struct Area(double LeftMillimeters, double BottomMillim
         LeftMillimeters <= other.RightMillimeters && other.LeftMillimeters <= RightMillimeters
         && BottomMillimeters <= other.TopMillimeters && other.BottomMillimeters <= TopMillimeters;
 
+    /// <summary>How far a place is from it; 0 inside.</summary>
+    public double DistanceMillimeters(Spot spot)
+    {
+        double x = Math.Max(0, Math.Max(LeftMillimeters - spot.XMillimeters, spot.XMillimeters - RightMillimeters));
+        double y = Math.Max(0, Math.Max(BottomMillimeters - spot.YMillimeters, spot.YMillimeters - TopMillimeters));
+        return Math.Sqrt(x * x + y * y);
+    }
+
     /// <summary>Whether a place lies inside or on the edge.</summary>
     public bool Holds(Spot spot) =>
         spot.XMillimeters >= LeftMillimeters && spot.XMillimeters <= RightMillimeters

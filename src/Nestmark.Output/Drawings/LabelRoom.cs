@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Nestmark.Output.Drawings;
 
-/// <summary>Where a label may stand: inside the rings, inside the region, on none of the obstacles.</summary>
+/// <summary>Where a label may stand: inside the rings, inside the region, on none of the obstacles and in no area that is taken.</summary>
 internal sealed class LabelRoom
 {
     private const int Samples = 15;
@@ -12,17 +12,29 @@ internal sealed class LabelRoom
     private readonly Area _region;
     private readonly (Spot Start, Spot End)[] _edges;
     private readonly (Spot Start, Spot End)[] _blocked;
+    private readonly Area[] _taken;
     private readonly Spot[] _deepSpots;
+
+    /// <summary>The room where no area is taken.</summary>
+    /// <param name="rings">Outer ring and holes.</param>
+    /// <param name="region">The part of the picture that counts.</param>
+    /// <param name="obstacles">Lines that the label must not touch.</param>
+    public LabelRoom(ImmutableArray<ImmutableArray<Spot>> rings, Area region, IEnumerable<(Spot Start, Spot End)> obstacles)
+        : this(rings, region, obstacles, [])
+    {
+    }
 
     /// <summary>The room.</summary>
     /// <param name="rings">Outer ring and holes.</param>
     /// <param name="region">The part of the picture that counts.</param>
     /// <param name="obstacles">Lines that the label must not touch.</param>
-    public LabelRoom(ImmutableArray<ImmutableArray<Spot>> rings, Area region, IEnumerable<(Spot Start, Spot End)> obstacles)
+    /// <param name="taken">Areas that it must keep off.</param>
+    public LabelRoom(ImmutableArray<ImmutableArray<Spot>> rings, Area region, IEnumerable<(Spot Start, Spot End)> obstacles, IEnumerable<Area> taken)
     {
         _region = region.Common(Area.Around(rings[0]));
         _edges = [.. rings.SelectMany(EdgesOf)];
         _blocked = [.. _edges.Concat(obstacles).Where(edge => Area.Around([edge.Start, edge.End]).Touches(_region))];
+        _taken = [.. taken.Where(area => area.Touches(_region))];
         _deepSpots = [.. DeepSpots().Take(Tries)];
     }
 
@@ -82,6 +94,8 @@ internal sealed class LabelRoom
             Math.Min(spot.YMillimeters - _region.BottomMillimeters, _region.TopMillimeters - spot.YMillimeters));
         foreach ((Spot start, Spot end) in _blocked)
             depth = Math.Min(depth, ShapeTests.DistanceMillimeters(start, end, spot));
+        foreach (Area area in _taken)
+            depth = Math.Min(depth, area.DistanceMillimeters(spot));
         return depth;
     }
 
@@ -89,7 +103,7 @@ internal sealed class LabelRoom
 
     private bool IsFree(Area area)
     {
-        if (!_region.Holds(area.Corners[0]) || !_region.Holds(area.Corners[2]))
+        if (!_region.Holds(area.Corners[0]) || !_region.Holds(area.Corners[2]) || Array.Exists(_taken, area.Touches))
             return false;
         foreach ((Spot start, Spot end) in _blocked)
         {

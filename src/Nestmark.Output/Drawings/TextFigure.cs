@@ -19,6 +19,19 @@ internal sealed record TextFigure(
     public double WidthMillimeters =>
         PrintFont.Of(Weight).WidthRatio(PrintFont.Of(Weight).Printable(Text)) * SizeMillimeters;
 
+    /// <summary>What its letters cover, upright or at a right angle; less exact at other turns.</summary>
+    public Area Covered
+    {
+        get
+        {
+            double start = Anchor switch { Anchor.Start => 0, Anchor.Middle => -WidthMillimeters / 2, _ => -WidthMillimeters };
+            (double sine, double cosine) = (Turn.SineRatio, Turn.CosineRatio);
+            Area straight = new(start, -0.25 * SizeMillimeters, start + WidthMillimeters, 0.8 * SizeMillimeters);
+            return Area.Around(straight.Corners.Select(corner => At.Moved(
+                corner.XMillimeters * cosine - corner.YMillimeters * sine, corner.XMillimeters * sine + corner.YMillimeters * cosine)));
+        }
+    }
+
     /// <inheritdoc/>
     public override Area Bounds
     {

@@ -12,6 +12,9 @@ internal sealed record TrueSizeLay(ClothPlan Cloth, ImmutableArray<TrueSizePiece
     /// <summary>The area around all cutting lines; there must be a placement.</summary>
     public Area Bounds => Pieces.Select(piece => piece.Bounds).Aggregate((left, right) => left.Including(right));
 
+    /// <summary>What the words of all pieces cover.</summary>
+    public IEnumerable<Area> TextAreas => Pieces.SelectMany(piece => piece.TextAreas);
+
     /// <summary>Draws every placement of a cloth.</summary>
     public static TrueSizeLay Of(ClothPlan cloth, string garment) =>
         new(cloth, [.. Laid.AllOf(cloth).Select(laid => TrueSizePiece.Draw(laid, cloth.Cloth.Nap, garment))]);

@@ -43,6 +43,9 @@ internal sealed class TrueSizePiece
     /// <summary>Its lines and its large label.</summary>
     public Drawing Picture { get; }
 
+    /// <summary>What its words cover: its large label, and those beside lines, marks and fold.</summary>
+    public IEnumerable<Area> TextAreas => Picture.Figures.OfType<TextFigure>().Select(text => text.Covered);
+
     /// <summary>Draws a placement.</summary>
     /// <param name="laid">The placement.</param>
     /// <param name="nap">The cloth's nap.</param>
@@ -58,11 +61,14 @@ internal sealed class TrueSizePiece
 
     /// <summary>A small label inside a part of the piece, unless the large one stands there already.</summary>
     /// <param name="region">The part, for example what one page shows.</param>
-    public LabelPlace? SmallLabelIn(Area region)
+    /// <param name="taken">Areas that the label keeps off.</param>
+    public LabelPlace? SmallLabelIn(Area region, IEnumerable<Area> taken)
     {
-        if (_label is not null && region.Holds(_label.Area.Corners[0]) && region.Holds(_label.Area.Corners[2]))
+        if (_label?.Area is not Area large)
+            return new LabelRoom(Rings, region, _obstacles, taken).PlaceFor(LaidLabel.Small(Laid), 0.5);
+        if (region.Holds(large.Corners[0]) && region.Holds(large.Corners[2]))
             return null;
-        return new LabelRoom(Rings, region, _obstacles.Concat(CrossedOut(_label))).PlaceFor(LaidLabel.Small(Laid), 0.5);
+        return new LabelRoom(Rings, region, _obstacles, taken.Append(large)).PlaceFor(LaidLabel.Small(Laid), 0.5);
     }
 
     private static void DrawLines(Drawing picture, Laid laid, Nap nap)
@@ -112,15 +118,5 @@ internal sealed class TrueSizePiece
             double start = text.Anchor == Anchor.Middle ? -text.WidthMillimeters / 2 : 0;
             yield return (text.At.Moved(start, text.SizeMillimeters * 0.4), text.At.Moved(start + text.WidthMillimeters, text.SizeMillimeters * 0.4));
         }
-    }
-
-    private static IEnumerable<(Spot Start, Spot End)> CrossedOut(LabelPlace? label)
-    {
-        if (label is null)
-            return [];
-        Spot[] corners = label.Area.Corners;
-        Spot left = corners[0].Toward(corners[3], 0.5);
-        Spot right = corners[1].Toward(corners[2], 0.5);
-        return [(corners[0], corners[1]), (corners[3], corners[2]), (left, right), (corners[0], corners[2]), (corners[0], corners[3]), (corners[1], corners[2])];
     }
 }

@@ -26,6 +26,10 @@ internal static class TestSquares
         return second.Moved(ImperialSide, 0);
     }
 
+    /// <summary>What a bar covers.</summary>
+    public static Area BarArea(Spot left) =>
+        new Area(0, -1.8, ImperialSide + 4, 2.6).Moved(left.XMillimeters, left.YMillimeters);
+
     /// <summary>A short bar for a page: 5 cm, and a tick where 2 inches end.</summary>
     public static void DrawBar(Drawing drawing, Spot left)
     {

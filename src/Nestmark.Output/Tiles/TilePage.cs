@@ -15,37 +15,54 @@ internal static class TilePage
     /// <summary>Draws the page.</summary>
     /// <param name="lay">What is shown.</param>
     /// <param name="picture">The lay and the joins, drawn once for all pages.</param>
+    /// <param name="joins">The joins, whose places labels keep off.</param>
     /// <param name="grid">The pages.</param>
     /// <param name="tile">This page.</param>
     /// <param name="words">Its name, and what is printed below it.</param>
-    public static PdfSheet Draw(TrueSizeLay lay, Drawing picture, TileGrid grid, Tile tile, TileWords words)
+    public static PdfSheet Draw(TrueSizeLay lay, Drawing picture, Joins joins, TileGrid grid, Tile tile, TileWords words)
     {
         Spot corner = new(TileGrid.Margin, grid.PageHeightMillimeters - TileGrid.Margin - tile.Shown.HeightMillimeters);
+        Spot ruler = RulerPlace(tile, [.. lay.TextAreas, .. joins.Areas]);
         Drawing page = new();
-        page.Add(new WindowFigure(BackgroundOf(tile, words), tile.Shown, corner));
+        page.Add(new WindowFigure(BackgroundOf(tile, words, ruler), tile.Shown, corner));
         page.Add(new WindowFigure(picture, tile.Shown, corner));
-        page.Add(new WindowFigure(SmallLabels(lay, tile), tile.Shown, corner));
+        page.Add(new WindowFigure(SmallLabels(lay, tile, [.. joins.Areas, TestSquares.BarArea(ruler)]), tile.Shown, corner));
         DrawEdges(page, grid, tile, corner);
         return new PdfSheet(words.Name, grid.PageWidthMillimeters, grid.PageHeightMillimeters, page);
     }
 
-    private static Drawing BackgroundOf(Tile tile, TileWords words)
+    private static Drawing BackgroundOf(Tile tile, TileWords words, Spot ruler)
     {
         Drawing background = new();
         Spot corner = new(tile.Own.LeftMillimeters + 4, tile.Own.TopMillimeters - 13);
         background.Add(new TextFigure(Role.Frame, words.Name, corner, 12, Anchor.Start, FontWeight.Bold, Angle.Zero, 0.72));
         background.Add(new TextFigure(Role.Frame, words.Below, corner.Moved(0.5, -4.5), 3, Anchor.Start, FontWeight.Regular, Angle.Zero, 0.4));
-        TestSquares.DrawBar(background, new Spot(tile.Own.LeftMillimeters + 4, tile.Own.BottomMillimeters + 17));
+        TestSquares.DrawBar(background, ruler);
         return background;
     }
 
-    private static Drawing SmallLabels(TrueSizeLay lay, Tile tile)
+    /// <summary>Low on the left; where words or a join are in the way, the next place that is free of them.</summary>
+    private static Spot RulerPlace(Tile tile, IReadOnlyList<Area> taken)
+    {
+        const double Step = 12;
+        Area own = tile.Own;
+        Spot usual = new(own.LeftMillimeters + 4, own.BottomMillimeters + 17);
+        int columns = Math.Max(1, (int)((own.WidthMillimeters - 60) / Step));
+        int rows = Math.Max(1, (int)((own.HeightMillimeters - 45) / Step));
+        return Enumerable.Range(0, columns * rows)
+            .Select(i => usual.Moved(i / rows * Step, i % rows * Step))
+            .Where(place => !taken.Any(TestSquares.BarArea(place).Touches))
+            .DefaultIfEmpty(usual)
+            .First();
+    }
+
+    private static Drawing SmallLabels(TrueSizeLay lay, Tile tile, IReadOnlyList<Area> taken)
     {
         Drawing labels = new();
         // On a long page the same piece is named again every so often.
         foreach (Area part in PartsOf(tile.Own))
             foreach (TrueSizePiece piece in lay.Pieces.Where(piece => piece.Bounds.Touches(part)))
-                piece.SmallLabelIn(part)?.Draw(labels);
+                piece.SmallLabelIn(part, taken)?.Draw(labels);
         return labels;
     }
 

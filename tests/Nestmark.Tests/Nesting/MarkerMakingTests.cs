@@ -1,6 +1,7 @@
 using CsCheck;
 using Nestmark.Geometry;
 using Nestmark.Nesting;
+using Nestmark.Nesting.Search;
 using Nestmark.Nesting.Verification;
 
 namespace Nestmark.Tests.Nesting;
@@ -28,6 +29,24 @@ public sealed class MarkerMakingTests
         Marker first = MarkerMaking.Make(task, Tasks.Steps(400, threads, seed: 7));
         Marker second = MarkerMaking.Make(task, Tasks.Steps(400, threads, seed: 7));
         Assert.Equal(first.Placements.Select(placement => (placement.Turn, placement.Offset)), second.Placements.Select(placement => (placement.Turn, placement.Offset)));
+        Assert.Empty(MarkerJudge.Faults(task, first));
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void Beginning_anew_loses_nothing_and_gives_the_same_marker_again(int threads)
+    {
+        LayTask task = Sample();
+        SearchTuning impatient = SearchTuning.Default with { LeastRun = 1, RunPatience = 0.1 };
+        List<Length> lengths = [];
+        SearchSettings settings = Tasks.Steps(3000, threads, seed: 7) with { Effort = new SearchEffort(), Report = news => lengths.Add(news.BestLayLength) };
+        Marker first = MarkerMaking.Make(task, settings, impatient);
+        Marker second = MarkerMaking.Make(task, Tasks.Steps(3000, threads, seed: 7), impatient);
+        Assert.True(settings.Effort.Runs >= 4 * threads, $"{settings.Effort.Runs} runs");
+        Assert.Equal(first.Placements.Select(placement => (placement.Turn, placement.Offset)), second.Placements.Select(placement => (placement.Turn, placement.Offset)));
+        // The lay may end a few micrometers before its reported end, never behind it.
+        Assert.True(first.LayLength <= lengths.Min(), $"{first.LayLength} at the end, {lengths.Min()} reported");
         Assert.Empty(MarkerJudge.Faults(task, first));
     }
 

@@ -1,10 +1,13 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Nestmark.Output;
+using Nestmark.Output.Drawings;
 using Nestmark.Output.Lays;
 using Nestmark.Output.Tiles;
 using Nestmark.Yardage;
 using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+using UglyToad.PdfPig.Core;
 using UglyToad.PdfPig.Tokens;
 
 namespace Nestmark.Tests.Output;
@@ -72,6 +75,28 @@ public sealed partial class MarkerPdfTests
             Assert.Contains(grid.Printed[i].Name, pages[i + 1].Text, StringComparison.Ordinal);
         }
         Assert.Contains("100 %", pages[0].Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("a4")]
+    [InlineData("letter")]
+    [InlineData("a1")]
+    [InlineData("roll:914mm")]
+    public void No_letter_stands_on_a_ruler_or_a_join(string paper)
+    {
+        foreach (Plan plan in (Plan[])[PlanBuilder.Folded(), PlanBuilder.Open(), PlanBuilder.Many(40)])
+        {
+            foreach (PrintedPage page in PrintedPage.Read(MarkerPdf.Write(plan, PaperOf(paper))).Skip(1))
+            {
+                IReadOnlyList<(double X, double Y)>[] marks = [.. page.Lines.Where(line => IsRuler(line) || IsDiamond(line))];
+                Assert.Contains(marks, IsRuler);
+                foreach (Letter letter in page.Letters.Where(letter => letter.Value.Trim().Length > 0))
+                {
+                    bool isOnMark = Array.Exists(marks, line => line.Zip(line.Skip(1)).Any(pair => ShapeTests.Meets(BoundsOf(letter), SpotOf(pair.First), SpotOf(pair.Second))));
+                    Assert.False(isOnMark, $"{letter.Value} of {letter.PointSize} points at {BoundsOf(letter)}");
+                }
+            }
+        }
     }
 
     [Fact]
@@ -153,6 +178,18 @@ public sealed partial class MarkerPdfTests
 
     private static bool IsDiamond(IReadOnlyList<(double X, double Y)> line) =>
         line.Count == 5 && Math.Abs(line.Max(at => at.X) - line.Min(at => at.X) - 8) < 0.01 && Math.Abs(line[0].X - line[1].X) > 1;
+
+    private static bool IsRuler(IReadOnlyList<(double X, double Y)> line) =>
+        line.Count == 4 && Math.Abs(line[2].X - line[1].X - TestSquares.MetricSide) < 0.01 && Math.Abs(line[1].Y - line[2].Y) < 0.01;
+
+    private static Area BoundsOf(Letter letter)
+    {
+        const double MillimetersPerPoint = 25.4 / 72;
+        PdfRectangle box = letter.BoundingBox;
+        return new Area(box.Left * MillimetersPerPoint, box.Bottom * MillimetersPerPoint, box.Right * MillimetersPerPoint, box.Top * MillimetersPerPoint);
+    }
+
+    private static Spot SpotOf((double X, double Y) place) => new(place.X, place.Y);
 
     private static IEnumerable<(double Width, double Height)> SizesByPoppler(byte[] pdf)
     {
