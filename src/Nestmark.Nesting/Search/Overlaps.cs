@@ -76,7 +76,7 @@ internal sealed class Overlaps
         for (int other = 0; other < _problem.PieceCount; other++)
         {
             if (ways[other] >= 0)
-                SetOther(other, _sides.IndexOf(_shapes[_firstWays[other] + ways[other]], shape));
+                SetOther(other, _shapes[_firstWays[other] + ways[other]], shape);
             else
                 _minX[other] = float.PositiveInfinity;
         }
@@ -88,21 +88,22 @@ internal sealed class Overlaps
     private void SetObstacle(int other, int item, int way)
     {
         if (_problem.KeepApart(item, other))
-            SetOther(other, _sides.IndexOf(_shapes[_firstWays[other]], _problem.ShapeAgainst(item, way, other)));
+            SetOther(other, _shapes[_firstWays[other]], _problem.ShapeAgainst(item, way, other));
         else
             _minX[other] = float.PositiveInfinity;
     }
 
-    private void SetOther(int other, int side)
+    /// <summary>Asks the two shapes for their bounds and not the pair, which lies somewhere in memory and is needed only where they are near.</summary>
+    private void SetOther(int other, int still, int moving)
     {
-        _sideOf[other] = side;
-        PairSide pair = _sides[side];
-        float x = (float)_otherX[other];
-        float y = (float)_otherY[other];
-        _minX[other] = x + pair.MinX;
-        _maxX[other] = x + pair.MaxX;
-        _minY[other] = y + pair.MinY;
-        _maxY[other] = y + pair.MaxY;
+        _sideOf[other] = _sides.IndexOf(still, moving);
+        FitRoom room = _sides.RoomOf(still, moving);
+        double x = _otherX[other];
+        double y = _otherY[other];
+        _minX[other] = (float)(x + room.MinX);
+        _maxX[other] = (float)(x + room.MaxX);
+        _minY[other] = (float)(y + room.MinY);
+        _maxY[other] = (float)(y + room.MaxY);
     }
 
     /// <summary>Weighted severity of all overlaps at a place; may stop early with any value above the limit.</summary>

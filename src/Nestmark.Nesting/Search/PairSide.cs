@@ -6,9 +6,6 @@ namespace Nestmark.Nesting.Search;
 /// <remarks>One polygon serves both orders of a pair and all its mirror images; each sees it mirrored in its own way.</remarks>
 internal sealed class PairSide
 {
-    /// <summary>Single precision at 16 m along the lay; boxes are widened by it.</summary>
-    private const double BoxMargin = 2;
-
     private readonly PairFits _fits;
     private readonly int _still;
     private readonly int _moving;
@@ -25,11 +22,6 @@ internal sealed class PairSide
         (_fits, _still, _moving) = (fits, still, moving);
         Mirroring seen = fits.SeenBy(still, moving);
         (SignX, SignY) = (seen.SignX, seen.SignY);
-        FitRoom room = fits.RoomOf(still, moving);
-        MinX = (float)(room.MinX - BoxMargin);
-        MaxX = (float)(room.MaxX + BoxMargin);
-        MinY = (float)(room.MinY - BoxMargin);
-        MaxY = (float)(room.MaxY + BoxMargin);
         Scale = (float)scale;
     }
 
@@ -44,18 +36,6 @@ internal sealed class PairSide
 
     /// <summary>The same across the lay.</summary>
     public double SignY { get; }
-
-    /// <summary>Bounds relative to the still shape, a little wider than the polygon.</summary>
-    public float MinX { get; }
-
-    /// <summary>As <see cref="MinX"/>.</summary>
-    public float MaxX { get; }
-
-    /// <summary>As <see cref="MinX"/>.</summary>
-    public float MinY { get; }
-
-    /// <summary>As <see cref="MinX"/>.</summary>
-    public float MaxY { get; }
 
     /// <summary>Factor on what <see cref="Map"/> says.</summary>
     public float Scale { get; }
