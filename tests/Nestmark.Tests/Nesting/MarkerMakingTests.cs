@@ -59,6 +59,20 @@ public sealed class MarkerMakingTests
         Assert.True(searched < greedy, $"{searched} after the search, {greedy} before");
     }
 
+    // 1.0000000000000002 is what rounding can make of the end of the last stage.
+    [Fact]
+    public void A_stage_ends_when_all_is_spent_whatever_rounding_made_of_its_end()
+    {
+        Allowance allowance = new(new StepStop(3), CancellationToken.None);
+        allowance.RunUntil(Math.BitIncrement(1.0));
+        for (int i = 0; i < 3; i++)
+        {
+            Assert.False(allowance.IsSpent);
+            allowance.Step();
+        }
+        Assert.True(allowance.IsSpent);
+    }
+
     [Fact]
     public void News_tell_of_ever_shorter_lays()
     {
