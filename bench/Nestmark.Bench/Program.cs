@@ -42,10 +42,10 @@ Option<GarmentRunKind> kind = new("--run") { Description = "With --case: what to
 Option<string> parts = new("--only") { Description = $"Parts, comma between: {string.Join(", ", GarmentsCommand.Parts)}", DefaultValueFactory = _ => "" };
 Option<string> cases = new("--garments") { Description = "Garments, comma between", DefaultValueFactory = _ => "" };
 
-Command garments = new("garments", "Search invented garments, each run in a process of its own, and compare with the limits of issue 3") { parts, cases, threads, seed, seeds, longSeconds, gap, tilt, one, kind };
+Command garments = new("garments", "Search invented garments, each run in a process of its own, and compare with the limits of issue 3") { parts, cases, threads, seed, seeds, longSeconds, gap, tilt, tuning, one, kind };
 garments.SetAction(parsed =>
 {
-    GarmentOptions options = new(parsed.GetValue(one)!, parsed.GetValue(kind), parsed.GetValue(longSeconds), (int)parsed.GetValue(threads), (long)parsed.GetValue(seed), (int)parsed.GetValue(seeds), parsed.GetValue(gap), parsed.GetValue(tilt));
+    GarmentOptions options = new(parsed.GetValue(one)!, parsed.GetValue(kind), parsed.GetValue(longSeconds), (int)parsed.GetValue(threads), (long)parsed.GetValue(seed), (int)parsed.GetValue(seeds), parsed.GetValue(gap), parsed.GetValue(tilt), List(parsed.GetValue(tuning)!));
     return options.Case.Length > 0
         ? GarmentsCommand.RunOne(options, Console.Out)
         : GarmentsCommand.RunAll(options, List(parsed.GetValue(parts)!), List(parsed.GetValue(cases)!), Console.Out);

@@ -11,13 +11,14 @@ namespace Nestmark.Bench.Garments;
 /// <param name="Seeds">How many seeds, from that one on, the lengths are measured with.</param>
 /// <param name="GapMillimeters">Between cutting lines.</param>
 /// <param name="TiltDegrees">Largest deviation from the grain.</param>
-internal sealed record GarmentOptions(string Case, GarmentRunKind Kind, double Seconds, int Threads, long Seed, int Seeds, double GapMillimeters, double TiltDegrees)
+/// <param name="Tuning">Numbers of the search to change, each Name=value.</param>
+internal sealed record GarmentOptions(string Case, GarmentRunKind Kind, double Seconds, int Threads, long Seed, int Seeds, double GapMillimeters, double TiltDegrees, IReadOnlyList<string> Tuning)
 {
     /// <summary>The command line that asks for this run.</summary>
     public string[] Arguments =>
     [
         "garments", "--case", Case, "--run", Kind.ToString(), "--seconds", Text(Seconds), "--threads", Text(Threads),
-        "--seed", Text(Seed), "--gap", Text(GapMillimeters), "--tilt", Text(TiltDegrees),
+        "--seed", Text(Seed), "--gap", Text(GapMillimeters), "--tilt", Text(TiltDegrees), "--tune", string.Join(',', Tuning),
     ];
 
     private static string Text(double number) => number.ToString("R", CultureInfo.InvariantCulture);

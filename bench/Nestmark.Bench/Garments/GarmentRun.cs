@@ -37,7 +37,7 @@ internal static class GarmentRun
         using CancellationTokenSource first = new();
         ClockStop clock = new(options.Seconds);
         double seconds = 0;
-        Marker marker = MarkerMaking.Make(task, Settings(options, clock, _ => Stop()) with { Cancellation = first.Token });
+        Marker marker = MarkerMaking.Make(task, Settings(options, clock, _ => Stop()) with { Cancellation = first.Token }, Tuned.Of(options.Tuning));
         Judge(options, task, marker);
         return (seconds, marker);
 
@@ -57,7 +57,7 @@ internal static class GarmentRun
         double before = process.TotalProcessorTime.TotalSeconds;
         double firstLength = 0;
         ClockStop clock = new(options.Seconds);
-        Marker marker = MarkerMaking.Make(task, Settings(options, clock, progress => firstLength = firstLength > 0 ? firstLength : progress.BestLayLength.TotalMillimeters));
+        Marker marker = MarkerMaking.Make(task, Settings(options, clock, progress => firstLength = firstLength > 0 ? firstLength : progress.BestLayLength.TotalMillimeters), Tuned.Of(options.Tuning));
         double seconds = clock.ElapsedSeconds;
         process.Refresh();
         double processorSeconds = process.TotalProcessorTime.TotalSeconds - before;
@@ -79,7 +79,7 @@ internal static class GarmentRun
     {
         SearchEffort effort = new();
         RateStop stop = new(options.Seconds, effort);
-        Marker marker = MarkerMaking.Make(task, Settings(options, stop, _ => stop.Begin()) with { Effort = effort });
+        Marker marker = MarkerMaking.Make(task, Settings(options, stop, _ => stop.Begin()) with { Effort = effort }, Tuned.Of(options.Tuning));
         double seconds = stop.ElapsedSeconds;
         Judge(options, task, marker);
         return new GarmentFigures

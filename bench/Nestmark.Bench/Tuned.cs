@@ -3,7 +3,7 @@ using System.Reflection;
 using Nestmark.Geometry;
 using Nestmark.Nesting.Search;
 
-namespace Nestmark.Bench.Yield;
+namespace Nestmark.Bench;
 
 /// <summary>Changes numbers of the search by name, to measure what each is worth.</summary>
 internal static class Tuned
