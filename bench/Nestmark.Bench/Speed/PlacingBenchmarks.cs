@@ -7,7 +7,7 @@ namespace Nestmark.Bench.Speed;
 /// <summary>What the search does most: judging one pair, and placing one piece anew in a lay that is too short.</summary>
 public class PlacingBenchmarks
 {
-    private OverlapMap _map = null!;
+    private PairSide _side;
     private PiecePlacer _placer = null!;
     private LayState _tight = null!;
     private LayState _state = null!;
@@ -19,9 +19,10 @@ public class PlacingBenchmarks
     {
         SearchProblem problem = SpeedData.Rough(SpeedData.Coat());
         int shape = problem.Items[0].Ways[0].Shape;
-        PairSide side = problem.Sides[problem.Sides.IndexOf(shape, problem.Items[1].Ways[0].Shape)];
-        (_map, PairFit fit) = (side.Map, side.Fit);
-        (_x, _y) = ((fit.MinX * 3 + fit.MaxX) / 4, (fit.MinY + fit.MaxY) / 2);
+        int other = problem.Items[1].Ways[0].Shape;
+        _side = problem.Sides.Of(shape, other);
+        FitRoom room = problem.Sides.RoomOf(shape, other);
+        (_x, _y) = ((room.MinX * 3 + room.MaxX) / 4, (room.MinY + room.MaxY) / 2);
         _tight = SpeedData.Greedy(problem);
         for (int item = 0; item < _tight.Count; item++)
             _tight.X[item] *= 0.95;
@@ -32,7 +33,7 @@ public class PlacingBenchmarks
     }
 
     [Benchmark(Description = "severity of one pair")]
-    public float Severity() => _map.At(_x, _y);
+    public float Severity() => _side.At(_x, _y);
 
     [Benchmark(Description = "one placement search among 25")]
     public double Place()

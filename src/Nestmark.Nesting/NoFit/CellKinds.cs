@@ -14,8 +14,8 @@ internal static class CellKinds
         CellKind[] kinds = new CellKind[cells * cells];
         double width = (fit.MaxX - fit.MinX) / cells;
         double height = (fit.MaxY - fit.MinY) / cells;
-        for (int edge = 0; edge < fit.EdgeCount; edge++)
-            MarkCrossed(kinds, cells, fit.EdgeFromCorner(edge), width, height);
+        foreach ((double, double, double, double) edge in fit.EdgesFromCorner())
+            MarkCrossed(kinds, cells, edge, width, height);
         for (int row = 0; row < cells; row++)
         {
             Span<CellKind> line = kinds.AsSpan(row * cells, cells);

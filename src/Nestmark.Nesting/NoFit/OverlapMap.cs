@@ -4,8 +4,10 @@ namespace Nestmark.Nesting.NoFit;
 
 /// <summary>How severely two shapes overlap at any place inside their no-fit polygon, looked up between the nodes of a grid.</summary>
 /// <remarks>
-/// The severity is the root of <see cref="CircleCover.OverlapWith"/>, in micrometers. It is worked out at the nodes and mixed from the four around a place.
+/// The severity is the root of <see cref="CircleCover.OverlapWith"/>. It is worked out at the nodes and mixed from the four around a place.
 /// Whether a place lies inside at all is known for cells that no edge passes; in the others the polygon is asked.
+/// A long lay has thousands of these and a search jumps between them, so each is kept small, and near what is read with it:
+/// one number of 16 bits holds the severity at a node and the kind of the cell that begins there.
 /// </remarks>
 internal sealed class OverlapMap
 {
@@ -13,60 +15,70 @@ internal sealed class OverlapMap
     public const int Cells = 24;
 
     private const int Nodes = Cells + 1;
+    private const int KindShift = 14;
+    private const int Highest = (1 << KindShift) - 1;
 
-    private readonly PairFit _fit;
-    private readonly double _minX;
-    private readonly double _minY;
-    private readonly float _cellsPerX;
-    private readonly float _cellsPerY;
-    private readonly float[] _severities = new float[Nodes * Nodes];
-    private readonly CellKind[] _kinds;
+    private Grid _grid;
 
     /// <param name="fit">The no-fit polygon.</param>
     /// <param name="still">Circles of the still shape.</param>
     /// <param name="moving">Circles of the moving one.</param>
     public OverlapMap(PairFit fit, CircleCover still, CircleCover moving)
     {
-        _fit = fit;
-        (_minX, _minY) = (fit.MinX, fit.MinY);
+        Fit = fit;
         double width = (fit.MaxX - fit.MinX) / Cells;
         double height = (fit.MaxY - fit.MinY) / Cells;
-        (_cellsPerX, _cellsPerY) = ((float)(1 / width), (float)(1 / height));
+        float[] severities = new float[Nodes * Nodes];
         for (int row = 0; row < Nodes; row++)
         {
             for (int column = 0; column < Nodes; column++)
-                _severities[row * Nodes + column] = MathF.Sqrt(still.OverlapWith(moving, _minX + column * width, _minY + row * height));
+                severities[row * Nodes + column] = MathF.Sqrt(still.OverlapWith(moving, fit.MinX + column * width, fit.MinY + row * height));
         }
-        _kinds = CellKinds.Of(fit, Cells);
+        UnitMicrometers = severities.Max() / Highest;
+        CellKind[] kinds = CellKinds.Of(fit, Cells);
+        for (int node = 0; node < severities.Length; node++)
+        {
+            (int row, int column) = Math.DivRem(node, Nodes);
+            CellKind kind = row < Cells && column < Cells ? kinds[row * Cells + column] : CellKind.Outside;
+            int severity = Math.Clamp((int)MathF.Round(severities[node] / UnitMicrometers), 1, Highest);
+            _grid[node] = (ushort)((int)kind << KindShift | severity);
+        }
     }
 
-    /// <summary>Severity at a place, above 0 where the shapes overlap; 0 outside the no-fit polygon.</summary>
-    public float At(double x, double y)
-    {
-        float column = (float)(x - _minX) * _cellsPerX;
-        float row = (float)(y - _minY) * _cellsPerY;
-        if (!(column >= 0 && row >= 0 && column < Cells && row < Cells))
-            return 0;
-        CellKind kind = _kinds[(int)row * Cells + (int)column];
-        return kind == CellKind.Outside || (kind == CellKind.Crossed && !_fit.Contains(x, y)) ? 0 : Mixed(column, row);
-    }
+    /// <summary>The no-fit polygon; the grid covers its bounds.</summary>
+    public PairFit Fit { get; }
 
-    /// <summary>Severity at a place known to lie inside.</summary>
-    public float Inside(double x, double y)
-    {
-        const float Last = Cells - 0.001f;
-        return Mixed(Math.Clamp((float)(x - _minX) * _cellsPerX, 0, Last), Math.Clamp((float)(y - _minY) * _cellsPerY, 0, Last));
-    }
+    /// <summary>What <see cref="SeverityAt"/> counts in.</summary>
+    public float UnitMicrometers { get; }
 
+    /// <summary>Where the cell of a place lies.</summary>
+    /// <param name="column">Of the place, in cells from the lowest corner: from 0 to below <see cref="Cells"/>.</param>
+    /// <param name="row">As <paramref name="column"/>.</param>
+    public CellKind KindAt(float column, float row) => (CellKind)(NodeOf(column, row) >> KindShift);
+
+    /// <summary>Severity at a place, if it lies inside: above 0.</summary>
+    /// <param name="column">As for <see cref="KindAt"/>.</param>
+    /// <param name="row">As <paramref name="column"/>.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private float Mixed(float column, float row)
+    public float SeverityAt(float column, float row)
     {
-        int node = (int)row * Nodes + (int)column;
+        ref ushort node = ref NodeOf(column, row);
         float partX = column - (int)column;
         float partY = row - (int)row;
-        float[] severities = _severities;
-        float low = severities[node] + partX * (severities[node + 1] - severities[node]);
-        float high = severities[node + Nodes] + partX * (severities[node + Nodes + 1] - severities[node + Nodes]);
+        float low = Severity(node) + partX * (Severity(Unsafe.Add(ref node, 1)) - Severity(node));
+        float high = Severity(Unsafe.Add(ref node, Nodes)) + partX * (Severity(Unsafe.Add(ref node, Nodes + 1)) - Severity(Unsafe.Add(ref node, Nodes)));
         return low + partY * (high - low);
+    }
+
+    private static int Severity(ushort node) => node & Highest;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private ref ushort NodeOf(float column, float row) => ref Unsafe.Add(ref Unsafe.As<Grid, ushort>(ref _grid), (int)row * Nodes + (int)column);
+
+    /// <summary>The nodes row by row, inside the object.</summary>
+    [InlineArray(Nodes * Nodes)]
+    private struct Grid
+    {
+        private ushort _first;
     }
 }

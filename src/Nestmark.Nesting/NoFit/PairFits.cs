@@ -31,18 +31,19 @@ internal sealed class PairFits
         _circles = [.. Enumerable.Range(0, _shapes.Count).Select(index => new Lazy<ImmutableArray<Circle>>(() => CircleCover.CirclesOf(_shapes.Base(index))))];
     }
 
-    /// <summary>How a still and a moving shape see their fit and their map: a place of the moving one, seen from the still one, is to be mirrored so.</summary>
-    public Mirroring SeenBy(int still, int moving) => PairOf(still, moving).Seen;
+    /// <summary>The fit of a still shape and a moving one.</summary>
+    public SeenFit Of(int still, int moving)
+    {
+        DistinctPair pair = PairOf(still, moving);
+        return new SeenFit(FitOf(pair), pair.Seen);
+    }
 
-    /// <summary>The fit of a still shape and a moving one, as <see cref="SeenBy"/> says.</summary>
-    public PairFit Of(int still, int moving) => FitOf(PairOf(still, moving));
-
-    /// <summary>How severely they overlap, as <see cref="SeenBy"/> says.</summary>
-    public OverlapMap MapOf(int still, int moving)
+    /// <summary>How severely they overlap, and how a place of the moving one, seen from the still one, is to be mirrored before the map is asked.</summary>
+    public (OverlapMap Map, Mirroring Seen) MapOf(int still, int moving)
     {
         DistinctPair pair = PairOf(still, moving);
         ref OverlapMap? slot = ref _maps[IndexOf(pair)];
-        return Volatile.Read(ref slot) ?? Interlocked.CompareExchange(ref slot, MakeMap(pair), null) ?? slot;
+        return (Volatile.Read(ref slot) ?? Interlocked.CompareExchange(ref slot, MakeMap(pair), null) ?? slot, pair.Seen);
     }
 
     /// <summary>Where the places of the moving shape lie that the still one forbids, without making their fit.</summary>

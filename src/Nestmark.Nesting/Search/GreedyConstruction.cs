@@ -96,7 +96,7 @@ internal sealed class GreedyConstruction
             for (int way = 0; way < found.Ways.Length; way++)
             {
                 if (IsTried(found, way))
-                    _ = _problem.Sides[_problem.Sides.IndexOf(laid, found.Ways[way].Shape)].Fit;
+                    _ = _problem.Sides.FitOf(laid, found.Ways[way].Shape);
             }
         });
     }

@@ -21,7 +21,8 @@ internal sealed class Overlaps
     private readonly float[] _minY;
     private readonly float[] _maxY;
     private readonly PairSides _sides;
-    private readonly int[] _sideOf;
+    private readonly int[] _still;
+    private readonly int[] _moving;
     private readonly double[] _otherX;
     private readonly double[] _otherY;
     private readonly float[] _weights;
@@ -44,7 +45,8 @@ internal sealed class Overlaps
         Array.Fill(_minX, float.PositiveInfinity);
         Array.Fill(_maxX, float.NegativeInfinity);
         _sides = problem.Sides;
-        _sideOf = new int[padded];
+        _still = new int[padded];
+        _moving = new int[padded];
         _otherX = new double[padded];
         _otherY = new double[padded];
         _weights = new float[padded];
@@ -96,7 +98,8 @@ internal sealed class Overlaps
     /// <summary>Asks the two shapes for their bounds and not the pair, which lies somewhere in memory and is needed only where they are near.</summary>
     private void SetOther(int other, int still, int moving)
     {
-        _sideOf[other] = _sides.IndexOf(still, moving);
+        _still[other] = still;
+        _moving[other] = moving;
         FitRoom room = _sides.RoomOf(still, moving);
         double x = _otherX[other];
         double y = _otherY[other];
@@ -137,8 +140,7 @@ internal sealed class Overlaps
             for (uint near = Near(atX, atY, i); near != 0; near &= near - 1)
             {
                 int other = i + BitOperations.TrailingZeroCount(near);
-                PairSide side = SideOf(other);
-                if (side.Fit.Contains(side.SignX * (x - _otherX[other]), side.SignY * (y - _otherY[other])))
+                if (FitOf(other).Contains(x - _otherX[other], y - _otherY[other]))
                     return false;
             }
         }
@@ -202,29 +204,19 @@ internal sealed class Overlaps
     /// <summary>Where a line crosses the no-fit polygon of another item: an even number of places, rising; good until the next call.</summary>
     public ReadOnlySpan<LineCrossing> Cross(int other, in SearchLine line)
     {
-        PairSide side = SideOf(other);
-        PairFit fit = side.Fit;
-        if (_crossings.Length < fit.EdgeCount)
-            _crossings = new LineCrossing[fit.EdgeCount];
-        int count = fit.Cross(
-            side.SignX * (line.X - _otherX[other]), side.SignY * (line.Y - _otherY[other]), side.SignX * line.AlongX, side.SignY * line.AlongY, _crossings);
+        SeenFit fit = FitOf(other);
+        if (_crossings.Length < fit.Fit.EdgeCount)
+            _crossings = new LineCrossing[fit.Fit.EdgeCount];
+        int count = fit.Cross(line.X - _otherX[other], line.Y - _otherY[other], line.AlongX, line.AlongY, _crossings);
         return _crossings.AsSpan(0, count);
     }
 
     /// <summary>Direction of an edge of the no-fit polygon of another item, a unit vector; 0, 0 when it has no extent.</summary>
-    public (double X, double Y) DirectionOf(int other, int edge)
-    {
-        PairSide side = SideOf(other);
-        (double x, double y) = side.Fit.DirectionOf(edge);
-        return (side.SignX * x, side.SignY * y);
-    }
+    public (double X, double Y) DirectionOf(int other, int edge) => FitOf(other).DirectionOf(edge);
 
     /// <summary>Weighted severity of the overlap with one other item at a place known to lie inside its no-fit polygon.</summary>
-    public float ValueInside(int other, double x, double y)
-    {
-        PairSide side = SideOf(other);
-        return _weights[other] * side.Scale * side.Map.Inside(side.SignX * (x - _otherX[other]), side.SignY * (y - _otherY[other]));
-    }
+    public float ValueInside(int other, double x, double y) =>
+        _weights[other] * _sides.Of(_still[other], _moving[other]).Inside(x - _otherX[other], y - _otherY[other]);
 
     /// <summary>Lower and upper ends of the no-fit polygons of the others, just outside.</summary>
     public IEnumerable<double> UprightEnds(LayState state)
@@ -233,8 +225,7 @@ internal sealed class Overlaps
         {
             if (_minX[other] == float.PositiveInfinity)
                 continue;
-            PairSide side = SideOf(other);
-            (double low, double high) = side.SignY > 0 ? (side.Fit.MinY, side.Fit.MaxY) : (-side.Fit.MaxY, -side.Fit.MinY);
+            (double low, double high) = FitOf(other).Upright;
             yield return Math.Floor(state.Y[other] + low) - 1;
             yield return Math.Ceiling(state.Y[other] + high) + 1;
         }
@@ -248,11 +239,7 @@ internal sealed class Overlaps
         return inside.ExtractMostSignificantBits();
     }
 
-    private float SeverityWith(int other, double x, double y)
-    {
-        PairSide side = SideOf(other);
-        return side.Scale * side.Map.At(side.SignX * (x - _otherX[other]), side.SignY * (y - _otherY[other]));
-    }
+    private float SeverityWith(int other, double x, double y) => _sides.Of(_still[other], _moving[other]).At(x - _otherX[other], y - _otherY[other]);
 
-    private PairSide SideOf(int other) => _sides[_sideOf[other]];
+    private SeenFit FitOf(int other) => _sides.FitOf(_still[other], _moving[other]);
 }

@@ -1,42 +1,69 @@
+using System.Runtime.CompilerServices;
 using Nestmark.Nesting.NoFit;
 
 namespace Nestmark.Nesting.Search;
 
-/// <summary>The no-fit polygon of a still and a moving shape, as the moving one sees it.</summary>
-/// <remarks>One polygon serves both orders of a pair and all its mirror images; each sees it mirrored in its own way.</remarks>
-internal sealed class PairSide
+/// <summary>How severely a moving shape overlaps a still one, as the moving one sees it.</summary>
+/// <remarks>
+/// One <see cref="OverlapMap"/> serves both orders of a pair and all its mirror images; each sees it mirrored in its own way.
+/// Half a cache line long, since looking it up costs more than what is done with it.
+/// </remarks>
+internal struct PairSide
 {
-    private readonly PairFits _fits;
-    private readonly int _still;
-    private readonly int _moving;
-    private PairFit? _fit;
+    private const float Last = OverlapMap.Cells - 0.001f;
+
+    private readonly float _cellsPerX;
+    private readonly float _cellsPerY;
+    private readonly float _originColumn;
+    private readonly float _originRow;
+    private readonly float _scale;
+    private readonly sbyte _signX;
+    private readonly sbyte _signY;
     private OverlapMap? _map;
 
-    /// <summary>Takes one side of a pair.</summary>
-    /// <param name="fits">Makes the no-fit polygon.</param>
-    /// <param name="still">Index of the still shape.</param>
-    /// <param name="moving">Index of the moving one.</param>
-    /// <param name="scale">Factor on the severity of their overlaps.</param>
-    public PairSide(PairFits fits, int still, int moving, double scale)
+    /// <param name="map">Of the two shapes.</param>
+    /// <param name="seen">How it is seen.</param>
+    /// <param name="scale">Factor on what it says.</param>
+    public PairSide(OverlapMap map, Mirroring seen, double scale)
     {
-        (_fits, _still, _moving) = (fits, still, moving);
-        Mirroring seen = fits.SeenBy(still, moving);
-        (SignX, SignY) = (seen.SignX, seen.SignY);
-        Scale = (float)scale;
+        _map = map;
+        double perX = OverlapMap.Cells / (map.Fit.MaxX - map.Fit.MinX);
+        double perY = OverlapMap.Cells / (map.Fit.MaxY - map.Fit.MinY);
+        (_cellsPerX, _cellsPerY) = ((float)(seen.SignX * perX), (float)(seen.SignY * perY));
+        (_originColumn, _originRow) = ((float)(-map.Fit.MinX * perX), (float)(-map.Fit.MinY * perY));
+        _scale = (float)(scale * map.UnitMicrometers);
+        (_signX, _signY) = ((sbyte)seen.SignX, (sbyte)seen.SignY);
     }
 
-    /// <summary>The no-fit polygon, made when first asked for: most pairs of a long lay never come near each other.</summary>
-    public PairFit Fit => _fit ??= _fits.Of(_still, _moving);
+    /// <summary>Whether a slot of a table is filled; what it holds may be read then.</summary>
+    public static bool IsFilled(ref PairSide slot) => Volatile.Read(ref slot._map) is not null;
 
-    /// <summary>How severely they overlap, made when first asked for.</summary>
-    public OverlapMap Map => _map ??= _fits.MapOf(_still, _moving);
+    /// <summary>Fills an empty slot of a table that other threads may be reading; one thread at a time.</summary>
+    public static void Fill(ref PairSide slot, PairSide side)
+    {
+        OverlapMap? map = side._map;
+        side._map = null;
+        slot = side;
+        Volatile.Write(ref slot._map, map);
+    }
 
-    /// <summary>-1 when what is asked of <see cref="Fit"/> and <see cref="Map"/> is to be mirrored along the lay, otherwise 1.</summary>
-    public double SignX { get; }
+    /// <summary>Severity at a place, above 0 where the shapes overlap; 0 elsewhere.</summary>
+    /// <param name="x">Of the moving shape, seen from the still one, in micrometers.</param>
+    /// <param name="y">As <paramref name="x"/>.</param>
+    public readonly float At(double x, double y)
+    {
+        float column = (float)x * _cellsPerX + _originColumn;
+        float row = (float)y * _cellsPerY + _originRow;
+        if (!(column >= 0 && row >= 0 && column < OverlapMap.Cells && row < OverlapMap.Cells))
+            return 0;
+        CellKind kind = _map!.KindAt(column, row);
+        return kind == CellKind.Outside || (kind == CellKind.Crossed && !_map.Fit.Contains(_signX * x, _signY * y)) ? 0 : _scale * _map.SeverityAt(column, row);
+    }
 
-    /// <summary>The same across the lay.</summary>
-    public double SignY { get; }
-
-    /// <summary>Factor on what <see cref="Map"/> says.</summary>
-    public float Scale { get; }
+    /// <summary>Severity at a place known to lie inside the no-fit polygon.</summary>
+    /// <param name="x">As for <see cref="At"/>.</param>
+    /// <param name="y">As <paramref name="x"/>.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly float Inside(double x, double y) => _scale * _map!.SeverityAt(
+        Math.Clamp((float)x * _cellsPerX + _originColumn, 0, Last), Math.Clamp((float)y * _cellsPerY + _originRow, 0, Last));
 }

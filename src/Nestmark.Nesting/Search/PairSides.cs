@@ -2,20 +2,27 @@ using Nestmark.Nesting.NoFit;
 
 namespace Nestmark.Nesting.Search;
 
-/// <summary>Both sides of all pairs of shapes, each made when first asked for. Safe for several threads.</summary>
+/// <summary>Both sides of all pairs of shapes, each made when first asked for: most pairs of a long lay never come near each other. Safe for several threads.</summary>
 internal sealed class PairSides(SearchShape[] shapes, PairFits fits)
 {
     /// <summary>Single precision at 16 m along the lay; rooms are widened by it.</summary>
     private const double RoomMargin = 2;
 
-    private readonly PairSide?[] _sides = new PairSide?[shapes.Length * shapes.Length];
+    private readonly PairSide[] _sides = new PairSide[shapes.Length * shapes.Length];
     private readonly double _meanSize = shapes.Average(shape => shape.SizeMicrometers);
+    private readonly Lock _filling = new();
 
-    /// <summary>Index of a pair, for <see cref="this"/>.</summary>
-    public int IndexOf(int still, int moving) => moving * shapes.Length + still;
+    /// <summary>How severely a moving shape overlaps a still one.</summary>
+    public ref readonly PairSide Of(int still, int moving)
+    {
+        ref PairSide slot = ref _sides[moving * shapes.Length + still];
+        if (!PairSide.IsFilled(ref slot))
+            Fill(ref slot, still, moving);
+        return ref slot;
+    }
 
-    /// <summary>The pair of an index that <see cref="IndexOf"/> gave; made if it is new.</summary>
-    public PairSide this[int index] => Volatile.Read(ref _sides[index]) ?? Made(index);
+    /// <summary>The no-fit polygon of a still and a moving shape.</summary>
+    public SeenFit FitOf(int still, int moving) => fits.Of(still, moving);
 
     /// <summary>Bounds relative to the still shape, a little wider than the polygon; known without it, from the two shapes alone.</summary>
     public FitRoom RoomOf(int still, int moving)
@@ -25,11 +32,15 @@ internal sealed class PairSides(SearchShape[] shapes, PairFits fits)
     }
 
     /// <summary>Overlaps of larger shapes count more, since they are the hardest to remove.</summary>
-    private PairSide Made(int index)
+    private void Fill(ref PairSide slot, int still, int moving)
     {
-        (int moving, int still) = Math.DivRem(index, shapes.Length);
         double size = Math.Sqrt(shapes[still].SizeMicrometers * shapes[moving].SizeMicrometers) / _meanSize;
-        PairSide made = new(fits, still, moving, size);
-        return Interlocked.CompareExchange(ref _sides[index], made, null) ?? made;
+        (OverlapMap map, Mirroring seen) = fits.MapOf(still, moving);
+        PairSide side = new(map, seen, size);
+        lock (_filling)
+        {
+            if (!PairSide.IsFilled(ref slot))
+                PairSide.Fill(ref slot, side);
+        }
     }
 }

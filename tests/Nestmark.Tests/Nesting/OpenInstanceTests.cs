@@ -15,7 +15,7 @@ public sealed class OpenInstanceTests
     public void A_jigsaw_is_put_together_exactly(string name)
     {
         (LayTask task, double unit) = Load(name);
-        Marker marker = MarkerMaking.Make(task, Tasks.Steps(100_000, seed: 2));
+        Marker marker = MarkerMaking.Make(task, Tasks.Steps(500_000, seed: 2));
         Assert.Equal(100, marker.LayLength.Micrometers / unit);
         Assert.Empty(MarkerJudge.Faults(task, marker));
     }

@@ -25,15 +25,14 @@ public sealed class PairFitsTests
             for (int moving = 0; moving < shapes.Length; moving++)
             {
                 PairFit expected = new(NoFitPolygon.Of(shapes[still], shapes[moving]));
-                PairFit found = fits.Of(still, moving);
+                SeenFit found = fits.Of(still, moving);
                 double x = expected.MinX + pair.AlongRatio * (expected.MaxX - expected.MinX);
                 double y = expected.MinY + pair.AcrossRatio * (expected.MaxY - expected.MinY);
-                Mirroring seen = fits.SeenBy(still, moving);
-                Assert.Equal(expected.Contains(x, y), found.Contains(seen.SignX * x, seen.SignY * y));
+                Assert.Equal(expected.Contains(x, y), found.Contains(x, y));
                 LineCrossing[] wanted = new LineCrossing[expected.EdgeCount];
-                LineCrossing[] crossed = new LineCrossing[found.EdgeCount];
+                LineCrossing[] crossed = new LineCrossing[found.Fit.EdgeCount];
                 int count = expected.Cross(x, y, 0.6, 0.8, wanted);
-                Assert.Equal(count, found.Cross(seen.SignX * x, seen.SignY * y, 0.6 * seen.SignX, 0.8 * seen.SignY, crossed));
+                Assert.Equal(count, found.Cross(x, y, 0.6, 0.8, crossed));
                 for (int i = 0; i < count; i++)
                     Assert.Equal(wanted[i].At, crossed[i].At, 2f);
             }
@@ -45,8 +44,8 @@ public sealed class PairFitsTests
     {
         PairFits fits = new([pair.Still, pair.Moving]);
         FitRoom room = fits.RoomOf(0, 1);
-        PairFit fit = fits.Of(0, 1);
-        Assert.Equal(Mirroring.All[0], fits.SeenBy(0, 1));
+        (PairFit fit, Mirroring seen) = fits.Of(0, 1);
+        Assert.Equal(Mirroring.All[0], seen);
         Assert.InRange(fit.MinX - room.MinX, 0, 20);
         Assert.InRange(room.MaxX - fit.MaxX, 0, 20);
         Assert.InRange(fit.MinY - room.MinY, 0, 20);
