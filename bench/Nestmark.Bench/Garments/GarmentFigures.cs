@@ -37,6 +37,9 @@ internal sealed record GarmentFigures
     /// <summary>Places judged from the first lay to the end of the search, in a second of it: no-fit polygons included.</summary>
     public double WholePlacesPerSecond { get; init; }
 
+    /// <summary>Others that a piece can meet.</summary>
+    public Reach Reach { get; init; }
+
     /// <summary>Greatest managed heap, looked at every 20 ms; garbage included.</summary>
     public double PeakHeapMegabytes { get; init; }
 

@@ -90,6 +90,7 @@ internal static class GarmentRun
             Moves = stop.Done.Moves,
             JudgedPlaces = stop.Done.Places,
             WholePlacesPerSecond = effort.JudgedPlaces / Math.Max(1e-3, seconds),
+            Reach = Reach.Of(marker),
         };
     }
 

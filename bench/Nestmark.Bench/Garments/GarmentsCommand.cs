@@ -98,11 +98,11 @@ internal static class GarmentsCommand
 
     private static void Cost(GarmentOptions rate, IReadOnlyList<string> cases, TextWriter output)
     {
-        Head(output, "cost, processor time", "pieces", "µs a move", "ns a place", "places a move", "places a second", "the same from the first lay on", "cores had");
+        Head(output, "cost, processor time", "pieces", "µs a move", "ns a place", "places a move", "places a second", "the same from the first lay on", "others within reach anywhere", "where it lies", "along a line", "cores had");
         foreach (string name in cases)
         {
             GarmentFigures found = Run(rate with { Case = name });
-            Row(output, $"{name} | {found.Pieces} | {found.MoveMicroseconds:0.0} | {found.PlaceNanoseconds:0} | {(double)found.JudgedPlaces / Math.Max(1, found.Moves):0} | {found.PlacesPerSecond:0} | {found.WholePlacesPerSecond:0} | {found.Cores:0.00}");
+            Row(output, $"{name} | {found.Pieces} | {found.MoveMicroseconds:0.0} | {found.PlaceNanoseconds:0} | {(double)found.JudgedPlaces / Math.Max(1, found.Moves):0} | {found.PlacesPerSecond:0} | {found.WholePlacesPerSecond:0} | {found.Reach.AnywhereCount:0.0} | {found.Reach.HereCount:0.0} | {found.Reach.LineCount:0.0} | {found.Cores:0.00}");
         }
     }
 
