@@ -18,7 +18,7 @@ internal sealed class PairFit
 
     private const float FarthestStepMicrometers = 20;
 
-    /// <summary>Corners of all rings, x of all before y of all; each ring ends with its first corner once more and then a place that is no number, which no edge to or from it crosses anything.</summary>
+    /// <summary>Corners of all rings, x of all before y of all; each ring ends with its first corner once more and then with what is no number: an edge to or from there crosses nothing.</summary>
     private readonly float[] _corners;
 
     /// <summary>Where y begins.</summary>

@@ -52,6 +52,23 @@ public sealed class PairFitsTests
         Assert.InRange(room.MaxY - fit.MaxY, 0, 20);
     });
 
+    // Plain geometry: a square of 20 mm lies free in a cavity of 60 mm whose mouth of 10 mm it cannot pass, so the no-fit polygon has a hole of 40 mm.
+    [Fact]
+    public void A_cavity_that_cannot_be_entered_is_a_hole()
+    {
+        Polygon cavity = Shapes.Of("0 0, 100 0, 100 45, 80 45, 80 20, 20 20, 20 80, 80 80, 80 55, 100 55, 100 100, 0 100");
+        SeenFit seen = new PairFits([cavity, Shapes.Of("0 0, 20 0, 20 20, 0 20")]).Of(0, 1);
+        Assert.False(seen.Contains(40_000, 40_000));
+        Assert.True(seen.Contains(10_000, 40_000));
+        Assert.True(seen.Contains(80_000, 40_000));
+        Assert.False(seen.Contains(110_000, 40_000));
+        LineCrossing[] crossings = new LineCrossing[seen.Fit.EdgeCount];
+        Assert.Equal(4, seen.Cross(-50_000, 40_000, 1, 0, crossings));
+        double[] expected = [30_000, 70_000, 110_000, 150_000];
+        for (int i = 0; i < 4; i++)
+            Assert.Equal(expected[i], crossings[i].At, 5.0);
+    }
+
     [Fact]
     public void Images_of_one_shape_are_one_distinct_shape() => Shapes.Star.Check(50, shape =>
     {
