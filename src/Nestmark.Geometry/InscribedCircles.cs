@@ -39,14 +39,20 @@ public static class InscribedCircles
     {
         double half = Math.Max(bounds.Width, bounds.Height) / 2.0;
         PriorityQueue<Square, double> squares = new();
-        Square best = Square.At(bounds.MinX + bounds.Width / 2.0, bounds.MinY + bounds.Height / 2.0, half, boundary, taken);
+        (double middleX, double middleY) = (bounds.MinX + bounds.Width / 2.0, bounds.MinY + bounds.Height / 2.0);
+        Square best = new(middleX, middleY, half, Math.Min(RoomBeside(taken, middleX, middleY), boundary.Inside(middleX, middleY)));
         squares.Enqueue(best, -best.MostRoom);
-        while (squares.TryDequeue(out Square square, out _) && square.MostRoom > best.Room + Precision * Math.Max(best.Room, half / 50))
+        while (squares.TryDequeue(out Square square, out _) && square.MostRoom > Wanted(best, half))
         {
+            double part = square.Half / 2;
             for (int quarter = 0; quarter < 4; quarter++)
             {
-                double part = square.Half / 2;
-                Square smaller = Square.At(square.X + (quarter % 2 == 0 ? -part : part), square.Y + (quarter < 2 ? -part : part), part, boundary, taken);
+                double x = square.X + (quarter % 2 == 0 ? -part : part);
+                double y = square.Y + (quarter < 2 ? -part : part);
+                double left = RoomBeside(taken, x, y);
+                if (new Square(x, y, part, left).MostRoom <= Wanted(best, half))
+                    continue;
+                Square smaller = new(x, y, part, Math.Min(left, boundary.Inside(x, y)));
                 if (smaller.Room > best.Room)
                     best = smaller;
                 squares.Enqueue(smaller, -smaller.MostRoom);
@@ -55,23 +61,27 @@ public static class InscribedCircles
         return new Circle(new Point((long)Math.Round(best.X), (long)Math.Round(best.Y)), Length.FromMicrometers(Math.Max(0, (long)best.Room)));
     }
 
+    /// <summary>What a square must promise to be looked into.</summary>
+    private static double Wanted(Square best, double half) => best.Room + Precision * Math.Max(best.Room, half / 50);
+
+    /// <summary>Radius of the circle around a place that keeps off the circles taken, below 0 inside one: cheap to know, and in most places too little.</summary>
+    private static double RoomBeside(List<Circle> taken, double x, double y)
+    {
+        double room = double.MaxValue;
+        foreach (Circle circle in taken)
+        {
+            double awayX = x - circle.Center.X;
+            double awayY = y - circle.Center.Y;
+            room = Math.Min(room, Math.Sqrt(awayX * awayX + awayY * awayY) - circle.Radius.Micrometers);
+        }
+        return room;
+    }
+
     /// <summary>A square of the search, with the radius of the circle that fits around its middle.</summary>
     private readonly record struct Square(double X, double Y, double Half, double Room)
     {
         /// <summary>No circle with its center in the square is larger.</summary>
         public double MostRoom => Room + Half * Math.Sqrt(2);
-
-        public static Square At(double x, double y, double half, Boundary boundary, List<Circle> taken)
-        {
-            double room = boundary.Inside(x, y);
-            foreach (Circle circle in taken)
-            {
-                double awayX = x - circle.Center.X;
-                double awayY = y - circle.Center.Y;
-                room = Math.Min(room, Math.Sqrt(awayX * awayX + awayY * awayY) - circle.Radius.Micrometers);
-            }
-            return new Square(x, y, half, room);
-        }
     }
 
     private sealed class Boundary(Polygon polygon)
