@@ -21,15 +21,15 @@ public class PlacingBenchmarks
         int shape = problem.Items[0].Ways[0].Shape;
         int other = problem.Items[1].Ways[0].Shape;
         _side = problem.Sides.Of(shape, other);
-        FitRoom room = problem.Sides.RoomOf(shape, other);
-        (_x, _y) = ((room.MinX * 3 + room.MaxX) / 4, (room.MinY + room.MaxY) / 2);
+        (PairFit fit, Mirroring seen) = problem.Sides.FitOf(shape, other);
+        (_x, _y) = (seen.SignX * (fit.MinX * 3 + fit.MaxX) / 4, seen.SignY * (fit.MinY + fit.MaxY) / 2);
         _tight = SpeedData.Greedy(problem);
         for (int item = 0; item < _tight.Count; item++)
             _tight.X[item] *= 0.95;
         _tight.Length *= 0.95;
-        SeverityTable.Fill(problem, _tight);
+        new SeverityTable(problem).Fill(_tight);
         _state = _tight.Copy();
-        _placer = new PiecePlacer(problem, SearchTuning.Default, new RandomStream(1, 1));
+        _placer = new PiecePlacer(problem, SearchTuning.Default, new RandomStream(1, 1), new PairTable(_tight.Count, 1));
     }
 
     [Benchmark(Description = "severity of one pair")]
@@ -39,7 +39,8 @@ public class PlacingBenchmarks
     public double Place()
     {
         _state.Take(_tight);
-        _placer.Place(_state, [], [], 0);
+        _placer.Look(_state);
+        _placer.Place(_state, [], 0);
         return _state.X[0];
     }
 }

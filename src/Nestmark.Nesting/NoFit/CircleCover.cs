@@ -52,6 +52,16 @@ internal sealed class CircleCover
         return new CircleCover(circles, mirroring, Math.Sqrt((double)box.Width * box.Width + (double)box.Height * box.Height));
     }
 
+    /// <summary>Writes down the largest circles: x of all, then y, then radii; where there are fewer, the rest lie far away.</summary>
+    /// <param name="circles">Room for eight circles.</param>
+    public void CopyLargest(Span<float> circles)
+    {
+        int each = circles.Length / 3;
+        _x.AsSpan(0, each).CopyTo(circles);
+        _y.AsSpan(0, each).CopyTo(circles[each..]);
+        _radius.AsSpan(0, each).CopyTo(circles[(2 * each)..]);
+    }
+
     /// <summary>How much two shapes overlap, in square micrometers: for each two circles, how deep they overlap times the smaller diameter.</summary>
     /// <param name="moving">The other shape.</param>
     /// <param name="x">Where its origin lies, seen from that of this one, in micrometers.</param>

@@ -16,13 +16,22 @@ internal sealed class PairFit
     /// <summary>How far the search keeps two shapes apart, beyond the rounding of places and rings.</summary>
     public const double ClearanceMicrometers = 3;
 
+    /// <summary>How far a corner may stand out of the plain no-fit polygon: clearance times 2√2, the longest of its corners.</summary>
+    public const double OverhangMicrometers = 3 * ClearanceMicrometers;
+
     private const float FarthestStepMicrometers = 20;
+
+    /// <summary>By how much bounds of edges are widened for single precision.</summary>
+    private const float RoundingMicrometers = 8;
 
     /// <summary>Corners of all rings, x of all before y of all; each ring ends with its first corner once more and then with what is no number: an edge to or from there crosses nothing.</summary>
     private readonly float[] _corners;
 
     /// <summary>Where y begins.</summary>
     private readonly int _second;
+
+    /// <summary>Bounds of each eight edges: x of the middles of all, then y, then half the widths, then half the heights; what is no number meets nothing.</summary>
+    private readonly float[] _blocks;
     private readonly double _centerX;
     private readonly double _centerY;
 
@@ -49,6 +58,7 @@ internal sealed class PairFit
             }
             corner++;
         }
+        _blocks = BlocksOf(_corners, _second);
     }
 
     public double MinX { get; }
@@ -112,28 +122,39 @@ internal sealed class PairFit
         Vector256<float> atY = Vector256.Create((float)(y - _centerY));
         Vector256<float> lineX = Vector256.Create((float)alongX);
         Vector256<float> lineY = Vector256.Create((float)alongY);
-        for (nuint i = 0; i < (nuint)EdgeCount; i += 8)
+        ref float blocks = ref _blocks[0];
+        nuint each = (nuint)_blocks.Length / 4;
+        Vector256<float> sizeX = Vector256.Abs(lineX);
+        Vector256<float> sizeY = Vector256.Abs(lineY);
+        for (nuint eight = 0; eight < each; eight += 8)
         {
-            Vector256<float> startX = Vector256.LoadUnsafe(ref first, i) - atX;
-            Vector256<float> startY = Vector256.LoadUnsafe(ref second, i) - atY;
-            Vector256<float> endX = Vector256.LoadUnsafe(ref first, i + 1) - atX;
-            Vector256<float> endY = Vector256.LoadUnsafe(ref second, i + 1) - atY;
-            Vector256<float> startSide = lineX * startY - lineY * startX;
-            Vector256<float> endSide = lineX * endY - lineY * endX;
-            Vector256<float> fall = startSide - endSide;
-            Vector256<float> straddles = Vector256.GreaterThan(startSide, Vector256<float>.Zero) ^ Vector256.GreaterThan(endSide, Vector256<float>.Zero);
-            uint left = (straddles & Vector256.Equals(fall, fall)).ExtractMostSignificantBits();
-            if (left == 0)
-                continue;
-            Vector256<float> startAt = lineX * startX + lineY * startY;
-            Vector256<float> endAt = lineX * endX + lineY * endY;
-            Vector256<float> at = startAt + startSide / fall * (endAt - startAt);
-            Vector256<float> along = endAt - startAt;
-            Vector256<float> step = Vector256.Min(Vector256.Sqrt(along * along + fall * fall) / Vector256.Abs(fall), Vector256.Create(FarthestStepMicrometers));
-            for (; left != 0; left &= left - 1)
+            Vector256<float> middleX = Vector256.LoadUnsafe(ref blocks, eight) - atX;
+            Vector256<float> middleY = Vector256.LoadUnsafe(ref blocks, each + eight) - atY;
+            Vector256<float> reach = sizeX * Vector256.LoadUnsafe(ref blocks, 3 * each + eight) + sizeY * Vector256.LoadUnsafe(ref blocks, 2 * each + eight);
+            uint met = Vector256.LessThanOrEqual(Vector256.Abs(lineX * middleY - lineY * middleX), reach).ExtractMostSignificantBits();
+            for (; met != 0; met &= met - 1)
             {
-                int lane = BitOperations.TrailingZeroCount(left);
-                Insert(crossings, count++, new LineCrossing(at[lane], step[lane], (int)i + lane));
+                nuint i = 8 * (eight + (nuint)BitOperations.TrailingZeroCount(met));
+                Vector256<float> startX = Vector256.LoadUnsafe(ref first, i) - atX;
+                Vector256<float> startY = Vector256.LoadUnsafe(ref second, i) - atY;
+                Vector256<float> endX = Vector256.LoadUnsafe(ref first, i + 1) - atX;
+                Vector256<float> endY = Vector256.LoadUnsafe(ref second, i + 1) - atY;
+                Vector256<float> startSide = lineX * startY - lineY * startX;
+                Vector256<float> endSide = lineX * endY - lineY * endX;
+                Vector256<float> fall = startSide - endSide;
+                Vector256<float> straddles = Vector256.GreaterThan(startSide, Vector256<float>.Zero) ^ Vector256.GreaterThan(endSide, Vector256<float>.Zero);
+                uint left = (straddles & Vector256.Equals(fall, fall)).ExtractMostSignificantBits();
+                if (left == 0)
+                    continue;
+                Vector256<float> startAt = lineX * startX + lineY * startY;
+                Vector256<float> along = lineX * endX + lineY * endY - startAt;
+                Vector256<float> at = startAt + startSide / fall * along;
+                Vector256<float> step = Vector256.Min(Vector256.Sqrt(along * along + fall * fall) / Vector256.Abs(fall), Vector256.Create(FarthestStepMicrometers));
+                for (; left != 0; left &= left - 1)
+                {
+                    int lane = BitOperations.TrailingZeroCount(left);
+                    Insert(crossings, count++, new LineCrossing(at[lane], step[lane], (int)i + lane));
+                }
             }
         }
         return count;
@@ -146,6 +167,25 @@ internal sealed class PairFit
         double alongY = (double)_corners[_second + edge + 1] - _corners[_second + edge];
         double length = Math.Sqrt(alongX * alongX + alongY * alongY);
         return length > 0 ? (alongX / length, alongY / length) : (0, 0);
+    }
+
+    /// <summary>Bounds of each eight edges, as <see cref="_blocks"/> keeps them; those that only lead from ring to ring have none.</summary>
+    private static float[] BlocksOf(float[] corners, int second)
+    {
+        int count = second / 8;
+        int each = (count + 7) & ~7;
+        float[] blocks = new float[4 * each];
+        Array.Fill(blocks, float.NaN);
+        for (int block = 0; block < count; block++)
+        {
+            float[] x = [.. corners.AsSpan(8 * block, 9).ToArray().Where(found => !float.IsNaN(found))];
+            float[] y = [.. corners.AsSpan(second + 8 * block, 9).ToArray().Where(found => !float.IsNaN(found))];
+            if (x.Length == 0)
+                continue;
+            (blocks[block], blocks[2 * each + block]) = ((x.Min() + x.Max()) / 2, (x.Max() - x.Min()) / 2 + RoundingMicrometers);
+            (blocks[each + block], blocks[3 * each + block]) = ((y.Min() + y.Max()) / 2, (y.Max() - y.Min()) / 2 + RoundingMicrometers);
+        }
+        return blocks;
     }
 
     private static void Insert(Span<LineCrossing> crossings, int count, LineCrossing crossing)

@@ -11,13 +11,9 @@ namespace Nestmark.Nesting.NoFit;
 /// </remarks>
 internal sealed class PairFits
 {
-    /// <summary>How far a corner of a fit may stand out of the plain no-fit polygon: clearance times 2√2, the longest of its corners.</summary>
-    private const double Margin = PairFit.ClearanceMicrometers * 3;
-
     private static readonly Mirroring HalfRound = Mirroring.All[1];
 
     private readonly DistinctShapes _shapes;
-    private readonly Box[] _bounds;
     private readonly PairFit?[] _fits;
     private readonly OverlapMap?[] _maps;
     private readonly Lazy<ImmutableArray<Circle>>[] _circles;
@@ -25,7 +21,6 @@ internal sealed class PairFits
     public PairFits(IReadOnlyList<Polygon> shapes)
     {
         _shapes = new DistinctShapes(shapes);
-        _bounds = [.. shapes.Select(shape => shape.Bounds)];
         _fits = new PairFit?[_shapes.Count * _shapes.Count * Mirroring.All.Length];
         _maps = new OverlapMap?[_fits.Length];
         _circles = [.. Enumerable.Range(0, _shapes.Count).Select(index => new Lazy<ImmutableArray<Circle>>(() => CircleCover.CirclesOf(_shapes.Base(index))))];
@@ -46,15 +41,8 @@ internal sealed class PairFits
         return (Volatile.Read(ref slot) ?? Interlocked.CompareExchange(ref slot, MakeMap(pair), null) ?? slot, pair.Seen);
     }
 
-    /// <summary>Where the places of the moving shape lie that the still one forbids, without making their fit.</summary>
-    public FitRoom RoomOf(int still, int moving)
-    {
-        ref readonly Box first = ref _bounds[still];
-        ref readonly Box second = ref _bounds[moving];
-        return new FitRoom(
-            first.MinX - second.MaxX - Margin, first.MaxX - second.MinX + Margin,
-            first.MinY - second.MaxY - Margin, first.MaxY - second.MinY + Margin);
-    }
+    /// <summary>Circles that nearly fill a shape.</summary>
+    public CircleCover CoverOf(int shape) => CoverOf(_shapes.Postures[shape].Base, _shapes.Postures[shape].Mirroring);
 
     private DistinctPair PairOf(int still, int moving)
     {

@@ -10,6 +10,7 @@ internal sealed class Fitting
     private readonly RandomStream _random;
     private readonly Allowance _allowance;
     private readonly OverlapRemoval _removal;
+    private readonly SeverityTable _severities;
     private readonly double _limit;
 
     /// <param name="problem">What to place.</param>
@@ -23,6 +24,7 @@ internal sealed class Fitting
         _random = random;
         _allowance = allowance;
         _removal = new OverlapRemoval(problem, tuning, random, allowance) { LeavesGrain = true };
+        _severities = new SeverityTable(problem);
         _limit = limitMicrometers;
     }
 
@@ -38,7 +40,7 @@ internal sealed class Fitting
                 Add(state, Missing(state));
             else
                 Exchange(state);
-            SeverityTable.Fill(_problem, state);
+            _severities.Fill(state);
             _allowance.Step();
             if (_removal.Run(state, SearchCrew.HeadingsOf(_problem, state), Attempts, Patience) && ValueOf(state) > ValueOf(best))
                 best = state;

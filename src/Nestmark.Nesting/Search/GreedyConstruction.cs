@@ -10,6 +10,7 @@ internal sealed class GreedyConstruction
     private const int EvenLines = 16;
 
     private readonly SearchProblem _problem;
+    private readonly Surroundings _laid;
     private readonly Overlaps[] _overlaps;
     private readonly List<double> _lines = [];
     private readonly List<double> _places = [];
@@ -27,7 +28,8 @@ internal sealed class GreedyConstruction
         _threads = new ParallelOptions { MaxDegreeOfParallelism = threads };
         _kind = lines;
         _grid = problem.Grid;
-        _overlaps = [.. Enumerable.Range(0, problem.Items.Max(item => item.Ways.Length)).Select(_ => new Overlaps(problem))];
+        _laid = new Surroundings(problem);
+        _overlaps = [.. Enumerable.Range(0, problem.Items.Max(item => item.Ways.Length)).Select(_ => new Overlaps(problem, _laid, PairTable.Empty))];
     }
 
     /// <summary>A lay without overlaps, its length that of its items.</summary>
@@ -43,6 +45,7 @@ internal sealed class GreedyConstruction
     public LayState? Lay(ReadOnlySpan<int> order, ReadOnlySpan<int> headings, Func<bool> isGivenUp)
     {
         LayState state = _problem.EmptyState();
+        _laid.Clear();
         _grid?.Begin(state.Phases, _lays++);
         foreach (int item in order)
         {
@@ -67,7 +70,7 @@ internal sealed class GreedyConstruction
             if (_grid is not null && !_grid.HasPlace(state.Phases, item, way))
                 continue;
             Overlaps overlaps = _overlaps[way];
-            overlaps.Prepare(state, [], item, way);
+            overlaps.Prepare(item, way);
             CollectLines(state, item, way);
             for (int line = 0; line < _lines.Count; line++)
             {
@@ -78,6 +81,7 @@ internal sealed class GreedyConstruction
         if (best.Way < 0)
             best = BehindAll(state, item);
         (state.X[item], state.Y[item], state.Way[item]) = (best.X, best.Y, best.Way);
+        _laid.Put(item, best.Way, best.X, best.Y);
         _grid?.Settle(state.Phases, item, best.Way, best.X);
         state.Length = Math.Max(state.Length, best.End);
     }
@@ -128,7 +132,7 @@ internal sealed class GreedyConstruction
         for (int i = 1; i < EvenLines; i++)
             _lines.Add(Math.Round(low + (high - low) * i / EvenLines));
         if (_kind == GreedyLines.AtEnds)
-            _lines.AddRange(_overlaps[way].UprightEnds(state).Where(end => end > low && end < high));
+            _lines.AddRange(_overlaps[way].UprightEnds().Where(end => end > low && end < high));
         if (_grid is not null && _grid.HoldsAcross(item))
             SnapLines(state, item, way, low, high);
         _lines.Sort();

@@ -1,5 +1,3 @@
-using System.Runtime.Intrinsics;
-
 namespace Nestmark.Nesting.Search;
 
 /// <summary>Removes all overlaps from a lay of fixed length, or comes as near as it can.</summary>
@@ -13,9 +11,8 @@ internal sealed class OverlapRemoval
     private readonly RandomStream _random;
     private readonly PiecePlacer _placer;
     private readonly Allowance _allowance;
-    private readonly int _count;
     private readonly int _pieces;
-    private readonly float[] _weights;
+    private readonly PairTable _weights;
     private readonly int[] _colliding;
     private readonly LayState _best;
 
@@ -24,12 +21,11 @@ internal sealed class OverlapRemoval
         _tuning = tuning;
         _random = random;
         _allowance = allowance;
-        _placer = new PiecePlacer(problem, tuning, random);
-        _count = problem.Items.Length;
         _pieces = problem.PieceCount;
-        _weights = new float[LayState.PaddedSquare(_count)];
-        _colliding = new int[_count];
-        _best = new LayState(_count, problem.PhaseCount);
+        _weights = new PairTable(problem.Items.Length, 1);
+        _placer = new PiecePlacer(problem, tuning, random, _weights);
+        _colliding = new int[_pieces];
+        _best = new LayState(problem.Items.Length, problem.PhaseCount);
     }
 
     /// <summary>Whether ways that lean from the grain are tried too.</summary>
@@ -50,9 +46,9 @@ internal sealed class OverlapRemoval
     /// <returns>Whether no overlap is left.</returns>
     public bool Run(LayState state, ReadOnlySpan<int> headings, int attempts, int patience)
     {
-        Array.Fill(_weights, 1f);
+        _weights.Settle();
         _best.Take(state);
-        double best = state.TotalSeverity();
+        double best = state.Severities.Total();
         int failed = 0;
         while (best > 0 && failed < attempts && !_allowance.IsSpent)
         {
@@ -71,7 +67,7 @@ internal sealed class OverlapRemoval
         for (int stale = 0; stale < patience && !_allowance.IsSpent; stale++)
         {
             MoveColliding(state, headings);
-            double total = state.TotalSeverity();
+            double total = state.Severities.Total();
             if (total < best)
             {
                 if (total < 0.98 * best)
@@ -88,39 +84,35 @@ internal sealed class OverlapRemoval
 
     private void MoveColliding(LayState state, ReadOnlySpan<int> headings)
     {
+        _placer.Look(state);
         int colliding = 0;
         for (int item = 0; item < _pieces; item++)
         {
-            if (state.Overlaps(item))
+            if (state.Severities.IsStirred(item))
                 _colliding[colliding++] = item;
         }
         _random.Shuffle(_colliding.AsSpan(0, colliding));
         for (int i = 0; i < colliding && !_allowance.IsSpent; i++)
         {
-            if (!state.Overlaps(_colliding[i]))
+            if (!state.Severities.IsStirred(_colliding[i]))
                 continue;
-            _placer.Place(state, _weights, headings, _colliding[i]);
+            _placer.Place(state, headings, _colliding[i]);
             _allowance.Step();
         }
     }
 
     private void UpdateWeights(LayState state)
     {
-        float most = state.GreatestSeverity();
-        if (most == 0)
-            return;
-        Vector256<float> low = Vector256.Create((float)_tuning.WeightGrowthLow);
-        Vector256<float> range = Vector256.Create((float)(_tuning.WeightGrowthHigh - _tuning.WeightGrowthLow) / most);
-        Vector256<float> decay = Vector256.Create((float)_tuning.WeightDecay);
-        ref float severities = ref state.Severity[0];
-        ref float weights = ref _weights[0];
-        for (nuint i = 0; i < (nuint)_weights.Length; i += 8)
+        PairTable severities = state.Severities;
+        float most = severities.Greatest();
+        float low = (float)_tuning.WeightGrowthLow;
+        float range = (float)(_tuning.WeightGrowthHigh - _tuning.WeightGrowthLow) / most;
+        float decay = (float)_tuning.WeightDecay;
+        foreach (ItemPair pair in severities.StirredWith(_weights))
         {
-            Vector256<float> severity = Vector256.LoadUnsafe(ref severities, i);
-            Vector256<float> weight = Vector256.LoadUnsafe(ref weights, i);
-            Vector256<float> grown = weight * (low + range * severity);
-            Vector256<float> decayed = Vector256.Max(Vector256<float>.One, weight * decay);
-            Vector256.ConditionalSelect(Vector256.GreaterThan(severity, Vector256<float>.Zero), grown, decayed).StoreUnsafe(ref weights, i);
+            float severity = severities[pair.Item, pair.Other];
+            float weight = _weights[pair.Item, pair.Other];
+            _weights.Set(pair.Item, pair.Other, severity > 0 ? weight * (low + range * severity) : Math.Max(1, weight * decay));
         }
     }
 }

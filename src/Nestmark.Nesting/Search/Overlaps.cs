@@ -1,56 +1,27 @@
-using System.Numerics;
-using System.Runtime.Intrinsics;
+using Nestmark.Geometry;
 using Nestmark.Nesting.NoFit;
 
 namespace Nestmark.Nesting.Search;
 
-/// <summary>Judges places for one item in one way against all others of a state: which no-fit polygons a place lies in, and how severe that is.</summary>
+/// <summary>Judges places for one item in one way against all others: which no-fit polygons a place lies in, and how severe that is.</summary>
 /// <remarks>
 /// The severity of an overlap is that of <see cref="OverlapMap"/> times the size of the two shapes: far above zero even where the overlap is slight, so that
 /// small overlaps are still worth removing, and larger for larger shapes, whose overlaps are the hardest to remove.
 /// Whether there is one at all the no-fit polygon says, within a micrometer.
 /// </remarks>
-internal sealed class Overlaps
+/// <param name="problem">What is laid.</param>
+/// <param name="surroundings">Where the others lie; must not change while places are judged.</param>
+/// <param name="weights">Weight of each pair; may be of no items where no weighted severity is asked for.</param>
+internal sealed class Overlaps(SearchProblem problem, Surroundings surroundings, PairTable weights)
 {
-    private readonly SearchProblem _problem;
-    private readonly int _count;
-    private readonly int[] _firstWays;
-    private readonly int[] _shapes;
-    private readonly float[] _minX;
-    private readonly float[] _maxX;
-    private readonly float[] _minY;
-    private readonly float[] _maxY;
-    private readonly PairSides _sides;
-    private readonly int[] _still;
-    private readonly int[] _moving;
-    private readonly double[] _otherX;
-    private readonly double[] _otherY;
-    private readonly float[] _weights;
+    private readonly PairSides _sides = problem.Sides;
+    private readonly LargestCircles _circles = problem.Circles;
+    private readonly int[] _near = new int[problem.Items.Length];
     private LineCrossing[] _crossings = new LineCrossing[64];
     private int _item;
-
-    public Overlaps(SearchProblem problem)
-    {
-        _problem = problem;
-        _count = problem.Items.Length;
-        _firstWays = new int[_count];
-        for (int item = 1; item < _count; item++)
-            _firstWays[item] = _firstWays[item - 1] + problem.Items[item - 1].Ways.Length;
-        _shapes = [.. problem.Items.SelectMany(item => item.Ways.Select(way => way.Shape))];
-        int padded = (_count + 7) & ~7;
-        _minX = new float[padded];
-        _maxX = new float[padded];
-        _minY = new float[padded];
-        _maxY = new float[padded];
-        Array.Fill(_minX, float.PositiveInfinity);
-        Array.Fill(_maxX, float.NegativeInfinity);
-        _sides = problem.Sides;
-        _still = new int[padded];
-        _moving = new int[padded];
-        _otherX = new double[padded];
-        _otherY = new double[padded];
-        _weights = new float[padded];
-    }
+    private int _shape;
+    private int _sensitive;
+    private Box _bounds;
 
     /// <summary>Places judged so far, those on lines left out.</summary>
     public long JudgedPlaces { get; private set; }
@@ -58,119 +29,79 @@ internal sealed class Overlaps
     /// <summary>The way that places are judged for.</summary>
     public int Way { get; private set; }
 
-    /// <summary>Gets ready to judge places of an item in one way; items that are not placed (way -1) do not count.</summary>
-    /// <param name="state">Where the others lie; must not change while places are judged.</param>
-    /// <param name="weights">Weight of each pair, row times count plus column; empty for all equal.</param>
+    /// <summary>Gets ready to judge places of an item in one way. The item must not be among the surroundings.</summary>
     /// <param name="item">The item.</param>
     /// <param name="way">One of its ways.</param>
-    public void Prepare(LayState state, ReadOnlySpan<float> weights, int item, int way)
+    public void Prepare(int item, int way)
     {
+        SearchWay found = problem.Items[item].Ways[way];
         _item = item;
         Way = way;
-        state.X.CopyTo(_otherX, 0);
-        state.Y.CopyTo(_otherY, 0);
-        if (weights.IsEmpty)
-            Array.Fill(_weights, 1f);
-        else
-            weights.Slice(item * _count, _count).CopyTo(_weights);
-        int shape = _shapes[_firstWays[item] + way];
-        int[] ways = state.Way;
-        for (int other = 0; other < _problem.PieceCount; other++)
-        {
-            if (ways[other] >= 0)
-                SetOther(other, _shapes[_firstWays[other] + ways[other]], shape);
-            else
-                _minX[other] = float.PositiveInfinity;
-        }
-        for (int other = _problem.PieceCount; other < _count; other++)
-            SetObstacle(other, item, way);
-        _minX[item] = float.PositiveInfinity;
-    }
-
-    private void SetObstacle(int other, int item, int way)
-    {
-        if (_problem.KeepApart(item, other))
-            SetOther(other, _shapes[_firstWays[other]], _problem.ShapeAgainst(item, way, other));
-        else
-            _minX[other] = float.PositiveInfinity;
-    }
-
-    /// <summary>Asks the two shapes for their bounds and not the pair, which lies somewhere in memory and is needed only where they are near.</summary>
-    private void SetOther(int other, int still, int moving)
-    {
-        _still[other] = still;
-        _moving[other] = moving;
-        FitRoom room = _sides.RoomOf(still, moving);
-        double x = _otherX[other];
-        double y = _otherY[other];
-        _minX[other] = (float)(x + room.MinX);
-        _maxX[other] = (float)(x + room.MaxX);
-        _minY[other] = (float)(y + room.MinY);
-        _maxY[other] = (float)(y + room.MaxY);
+        (_shape, _sensitive) = (found.Shape, found.Sensitive);
+        _bounds = problem.BoundsOf(_shape).Including(problem.BoundsOf(_sensitive));
     }
 
     /// <summary>Weighted severity of all overlaps at a place; may stop early with any value above the limit.</summary>
     public float Value(double x, double y, float limit)
     {
         JudgedPlaces++;
-        float sum = 0;
-        Vector256<float> atX = Vector256.Create((float)x);
-        Vector256<float> atY = Vector256.Create((float)y);
-        for (int i = 0; i < _count; i += 8)
+        return Sum(NearAt(x, y), x, y, limit);
+    }
+
+    /// <summary>The same, and gives a place up sooner where the largest circles tell that it is worse than the limit.</summary>
+    public float ValueUnlessWorse(double x, double y, float limit)
+    {
+        JudgedPlaces++;
+        int near = NearAt(x, y);
+        ReadOnlySpan<float> row = weights.Row(_item);
+        float least = 0;
+        for (int i = 0; i < near; i++)
         {
-            uint near = Near(atX, atY, i);
-            for (; near != 0; near &= near - 1)
-            {
-                int other = i + BitOperations.TrailingZeroCount(near);
-                sum += _weights[other] * SeverityWith(other, x, y);
-                if (sum > limit)
-                    return sum;
-            }
+            int other = _near[i];
+            least += row[other] * _circles.LeastSeverity(surroundings.ShapeOf(other), MovingAgainst(other), (float)(x - surroundings.XOf(other)), (float)(y - surroundings.YOf(other)));
+            if (least > limit)
+                return least;
         }
-        return sum;
+        return Sum(near, x, y, limit);
     }
 
     /// <summary>Whether nothing overlaps at a place.</summary>
     public bool IsFree(double x, double y)
     {
-        Vector256<float> atX = Vector256.Create((float)x);
-        Vector256<float> atY = Vector256.Create((float)y);
-        for (int i = 0; i < _count; i += 8)
+        int near = NearAt(x, y);
+        for (int i = 0; i < near; i++)
         {
-            for (uint near = Near(atX, atY, i); near != 0; near &= near - 1)
-            {
-                int other = i + BitOperations.TrailingZeroCount(near);
-                if (FitOf(other).Contains(x - _otherX[other], y - _otherY[other]))
-                    return false;
-            }
+            if (FitOf(_near[i]).Contains(x - surroundings.XOf(_near[i]), y - surroundings.YOf(_near[i])))
+                return false;
         }
         return true;
     }
 
-    /// <summary>Writes the severity with every other item at a place into the item's row and column of a state.</summary>
+    /// <summary>Writes the severity with every other item at a place into a state.</summary>
     public void WriteSeverities(LayState state, double x, double y)
     {
-        for (int other = 0; other < _count; other++)
+        state.Severities.Settle(_item);
+        int near = NearAt(x, y);
+        for (int i = 0; i < near; i++)
         {
-            float severity = 0;
-            if (other != _item && x > _minX[other] && x < _maxX[other] && y > _minY[other] && y < _maxY[other])
-                severity = SeverityWith(other, x, y);
-            state.Severity[_item * _count + other] = severity;
-            state.Severity[other * _count + _item] = severity;
+            float severity = SeverityWith(_near[i], x, y);
+            if (severity > 0)
+                state.Severities.Set(_item, _near[i], severity);
         }
     }
 
     /// <summary>Adds the places on the horizontal line through y, between two bounds, that lie just outside the no-fit polygon of one of the others.</summary>
     public void AddPlacesAlong(double y, double low, double high, List<double> places)
     {
-        for (int other = 0; other < _count; other++)
+        SearchLine line = new(0, y, 1, 0, low, high);
+        int near = Near(line, _near);
+        for (int i = 0; i < near; i++)
         {
-            if (y <= _minY[other] || y >= _maxY[other] || high < _minX[other] || low > _maxX[other])
-                continue;
-            ReadOnlySpan<LineCrossing> crossings = Cross(other, new SearchLine(_otherX[other], y, 1, 0, low, high));
-            for (int i = 0; i < crossings.Length; i++)
+            double from = surroundings.XOf(_near[i]);
+            ReadOnlySpan<LineCrossing> crossings = Cross(_near[i], line with { X = from });
+            for (int j = 0; j < crossings.Length; j++)
             {
-                double place = _otherX[other] + crossings[i].At + (i % 2 == 0 ? -1 : 1);
+                double place = from + crossings[j].At + (j % 2 == 0 ? -1 : 1);
                 if (place >= low && place <= high)
                     places.Add(place);
             }
@@ -181,24 +112,11 @@ internal sealed class Overlaps
     /// <param name="line">The line.</param>
     /// <param name="near">Room for all items.</param>
     /// <returns>How many there are.</returns>
-    public int Near(in SearchLine line, Span<int> near)
+    public int Near(in SearchLine line, int[] near)
     {
         (double fromX, double toX) = line.Extent(line.X, line.AlongX);
         (double fromY, double toY) = line.Extent(line.Y, line.AlongY);
-        Vector256<float> lowX = Vector256.Create((float)fromX);
-        Vector256<float> highX = Vector256.Create((float)toX);
-        Vector256<float> lowY = Vector256.Create((float)fromY);
-        Vector256<float> highY = Vector256.Create((float)toY);
-        int count = 0;
-        for (int i = 0; i < _count; i += 8)
-        {
-            Vector256<float> meets =
-                Vector256.LessThan(lowX, Vector256.LoadUnsafe(ref _maxX[i])) & Vector256.GreaterThan(highX, Vector256.LoadUnsafe(ref _minX[i]))
-                & Vector256.LessThan(lowY, Vector256.LoadUnsafe(ref _maxY[i])) & Vector256.GreaterThan(highY, Vector256.LoadUnsafe(ref _minY[i]));
-            for (uint left = meets.ExtractMostSignificantBits(); left != 0; left &= left - 1)
-                near[count++] = i + BitOperations.TrailingZeroCount(left);
-        }
-        return count;
+        return Heeded(near, surroundings.Near(Swept(fromX, toX, fromY, toY), near));
     }
 
     /// <summary>Where a line crosses the no-fit polygon of another item: an even number of places, rising; good until the next call.</summary>
@@ -207,7 +125,7 @@ internal sealed class Overlaps
         SeenFit fit = FitOf(other);
         if (_crossings.Length < fit.Fit.EdgeCount)
             _crossings = new LineCrossing[fit.Fit.EdgeCount];
-        int count = fit.Cross(line.X - _otherX[other], line.Y - _otherY[other], line.AlongX, line.AlongY, _crossings);
+        int count = fit.Cross(line.X - surroundings.XOf(other), line.Y - surroundings.YOf(other), line.AlongX, line.AlongY, _crossings);
         return _crossings.AsSpan(0, count);
     }
 
@@ -216,30 +134,63 @@ internal sealed class Overlaps
 
     /// <summary>Weighted severity of the overlap with one other item at a place known to lie inside its no-fit polygon.</summary>
     public float ValueInside(int other, double x, double y) =>
-        _weights[other] * _sides.Of(_still[other], _moving[other]).Inside(x - _otherX[other], y - _otherY[other]);
+        weights[_item, other] * SideOf(other).Inside(x - surroundings.XOf(other), y - surroundings.YOf(other));
 
     /// <summary>Lower and upper ends of the no-fit polygons of the others, just outside.</summary>
-    public IEnumerable<double> UprightEnds(LayState state)
+    public IEnumerable<double> UprightEnds()
     {
-        for (int other = 0; other < _count; other++)
+        for (int other = 0; other < problem.Items.Length; other++)
         {
-            if (_minX[other] == float.PositiveInfinity)
+            if (!surroundings.Holds(other) || !IsHeeded(other))
                 continue;
             (double low, double high) = FitOf(other).Upright;
-            yield return Math.Floor(state.Y[other] + low) - 1;
-            yield return Math.Ceiling(state.Y[other] + high) + 1;
+            yield return Math.Floor(surroundings.YOf(other) + low) - 1;
+            yield return Math.Ceiling(surroundings.YOf(other) + high) + 1;
         }
     }
 
-    private uint Near(Vector256<float> atX, Vector256<float> atY, int i)
+    private float Sum(int near, double x, double y, float limit)
     {
-        Vector256<float> inside =
-            Vector256.GreaterThan(atX, Vector256.LoadUnsafe(ref _minX[i])) & Vector256.LessThan(atX, Vector256.LoadUnsafe(ref _maxX[i]))
-            & Vector256.GreaterThan(atY, Vector256.LoadUnsafe(ref _minY[i])) & Vector256.LessThan(atY, Vector256.LoadUnsafe(ref _maxY[i]));
-        return inside.ExtractMostSignificantBits();
+        ReadOnlySpan<float> row = weights.Row(_item);
+        float sum = 0;
+        for (int i = 0; i < near; i++)
+        {
+            sum += row[_near[i]] * SeverityWith(_near[i], x, y);
+            if (sum > limit)
+                return sum;
+        }
+        return sum;
     }
 
-    private float SeverityWith(int other, double x, double y) => _sides.Of(_still[other], _moving[other]).At(x - _otherX[other], y - _otherY[other]);
+    private int NearAt(double x, double y) => Heeded(_near, surroundings.Near(Swept(x, x, y, y), _near));
 
-    private SeenFit FitOf(int other) => _sides.FitOf(_still[other], _moving[other]);
+    /// <summary>What the item covers while it moves from place to place.</summary>
+    private Extent Swept(double fromX, double toX, double fromY, double toY) => new(
+        (float)(fromX + _bounds.MinX - Surroundings.Margin), (float)(toX + _bounds.MaxX + Surroundings.Margin),
+        (float)(fromY + _bounds.MinY - Surroundings.Margin), (float)(toY + _bounds.MaxY + Surroundings.Margin));
+
+    /// <summary>Strikes out obstacles that the item need not keep off.</summary>
+    private int Heeded(int[] near, int count)
+    {
+        if (problem.PieceCount == problem.Items.Length)
+            return count;
+        int kept = 0;
+        for (int i = 0; i < count; i++)
+        {
+            if (IsHeeded(near[i]))
+                near[kept++] = near[i];
+        }
+        return kept;
+    }
+
+    private bool IsHeeded(int other) => other < problem.PieceCount || problem.KeepApart(_item, other);
+
+    private float SeverityWith(int other, double x, double y) => SideOf(other).At(x - surroundings.XOf(other), y - surroundings.YOf(other));
+
+    private ref readonly PairSide SideOf(int other) => ref _sides.Of(surroundings.ShapeOf(other), MovingAgainst(other));
+
+    private SeenFit FitOf(int other) => _sides.FitOf(surroundings.ShapeOf(other), MovingAgainst(other));
+
+    /// <summary>What counts against an obstacle is what must stay clean; else what others keep off.</summary>
+    private int MovingAgainst(int other) => other < problem.PieceCount ? _shape : _sensitive;
 }

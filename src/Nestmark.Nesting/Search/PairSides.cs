@@ -5,9 +5,6 @@ namespace Nestmark.Nesting.Search;
 /// <summary>Both sides of all pairs of shapes, each made when first asked for: most pairs of a long lay never come near each other. Safe for several threads.</summary>
 internal sealed class PairSides(SearchShape[] shapes, PairFits fits)
 {
-    /// <summary>Single precision at 16 m along the lay; rooms are widened by it.</summary>
-    private const double RoomMargin = 2;
-
     private readonly PairSide[] _sides = new PairSide[shapes.Length * shapes.Length];
     private readonly double _meanSize = shapes.Average(shape => shape.SizeMicrometers);
     private readonly Lock _filling = new();
@@ -23,13 +20,6 @@ internal sealed class PairSides(SearchShape[] shapes, PairFits fits)
 
     /// <summary>The no-fit polygon of a still and a moving shape.</summary>
     public SeenFit FitOf(int still, int moving) => fits.Of(still, moving);
-
-    /// <summary>Bounds relative to the still shape, a little wider than the polygon; known without it, from the two shapes alone.</summary>
-    public FitRoom RoomOf(int still, int moving)
-    {
-        FitRoom room = fits.RoomOf(still, moving);
-        return new FitRoom(room.MinX - RoomMargin, room.MaxX + RoomMargin, room.MinY - RoomMargin, room.MaxY + RoomMargin);
-    }
 
     /// <summary>Overlaps of larger shapes count more, since they are the hardest to remove.</summary>
     private void Fill(ref PairSide slot, int still, int moving)

@@ -13,19 +13,21 @@ internal sealed class PiecePlacer
     private readonly SearchProblem _problem;
     private readonly SearchTuning _tuning;
     private readonly RandomStream _random;
+    private readonly Surroundings _surroundings;
     private readonly Overlaps[] _overlaps;
     private readonly Spot[] _best;
     private readonly LineSearch _lines;
     private readonly PrintGrid? _grid;
     private int _bestCount;
 
-    public PiecePlacer(SearchProblem problem, SearchTuning tuning, RandomStream random)
+    public PiecePlacer(SearchProblem problem, SearchTuning tuning, RandomStream random, PairTable weights)
     {
         _problem = problem;
         _grid = problem.Grid;
         _tuning = tuning;
         _random = random;
-        _overlaps = [.. Enumerable.Range(0, Math.Min(tuning.WaysAtOnce, problem.Items.Max(item => item.Ways.Length))).Select(_ => new Overlaps(problem))];
+        _surroundings = new Surroundings(problem);
+        _overlaps = [.. Enumerable.Range(0, Math.Min(tuning.WaysAtOnce, problem.Items.Max(item => item.Ways.Length))).Select(_ => new Overlaps(problem, _surroundings, weights))];
         _best = new Spot[tuning.Refined];
         _lines = new LineSearch(problem.Items.Length);
     }
@@ -36,10 +38,17 @@ internal sealed class PiecePlacer
     /// <summary>Places judged so far.</summary>
     public long JudgedPlaces => _lines.JudgedPlaces + _overlaps.Sum(overlaps => overlaps.JudgedPlaces);
 
+    /// <summary>Takes over where everything lies, once before placings of one state.</summary>
+    public void Look(LayState state) => _surroundings.Look(state);
+
     /// <summary>Moves an item to the best place found, perhaps where it is, and brings its severities up to date.</summary>
-    public void Place(LayState state, ReadOnlySpan<float> weights, ReadOnlySpan<int> headings, int item)
+    /// <param name="state">The state last looked at, changed by placings only.</param>
+    /// <param name="headings">Heading of each nap group.</param>
+    /// <param name="item">The item.</param>
+    public void Place(LayState state, ReadOnlySpan<int> headings, int item)
     {
-        int ways = PrepareWays(state, weights, headings, item);
+        _surroundings.Hide(item);
+        int ways = PrepareWays(state, headings, item);
         _bestCount = 0;
         float current = _overlaps[0].Value(state.X[item], state.Y[item], float.MaxValue);
         Offer(new Spot(current, state.X[item], state.Y[item], 0), item);
@@ -50,6 +59,7 @@ internal sealed class PiecePlacer
         Spot best = _best[0].Value == 0 ? _best[0] : Refined(state, item);
         (state.X[item], state.Y[item], state.Way[item]) = (best.X, best.Y, _overlaps[best.Way].Way);
         _overlaps[best.Way].WriteSeverities(state, best.X, best.Y);
+        _surroundings.Put(item, state.Way[item], best.X, best.Y);
     }
 
     /// <summary>The best of the spots after a few lines from each, and many from the most promising.</summary>
@@ -73,10 +83,10 @@ internal sealed class PiecePlacer
     }
 
     /// <summary>Gets the current way ready as number 0 and some of the other allowed ones after it; returns how many.</summary>
-    private int PrepareWays(LayState state, ReadOnlySpan<float> weights, ReadOnlySpan<int> headings, int item)
+    private int PrepareWays(LayState state, ReadOnlySpan<int> headings, int item)
     {
         SearchItem found = _problem.Items[item];
-        _overlaps[0].Prepare(state, weights, item, state.Way[item]);
+        _overlaps[0].Prepare(item, state.Way[item]);
         int ways = 1;
         int first = _random.Below(found.Ways.Length);
         for (int i = 0; i < found.Ways.Length && ways < _overlaps.Length; i++)
@@ -88,7 +98,7 @@ internal sealed class PiecePlacer
                 && _problem.HighX(item, way, state.Length) >= _problem.LowX(item, way)
                 && (_grid is null || _grid.HasPlace(state.Phases, item, way));
             if (allowed)
-                _overlaps[ways++].Prepare(state, weights, item, way);
+                _overlaps[ways++].Prepare(item, way);
         }
         return ways;
     }
@@ -112,7 +122,7 @@ internal sealed class PiecePlacer
     private void Judge(double x, double y, int slot, int item)
     {
         float limit = _bestCount < _best.Length ? float.MaxValue : _best[_bestCount - 1].Value;
-        float value = _overlaps[slot].Value(x, y, limit);
+        float value = _overlaps[slot].ValueUnlessWorse(x, y, limit);
         if (value < limit)
             Offer(new Spot(value, x, y, slot), item);
     }

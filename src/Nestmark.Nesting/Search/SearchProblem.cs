@@ -16,7 +16,9 @@ internal sealed class SearchProblem
         Items = items;
         PieceCount = pieces;
         _shapes = shapes;
-        Sides = new PairSides(shapes, new PairFits([.. shapes.Select(shape => shape.Reach)]));
+        PairFits fits = new([.. shapes.Select(shape => shape.Reach)]);
+        Sides = new PairSides(shapes, fits);
+        Circles = new LargestCircles(shapes, fits);
         GroupCount = groups;
         DepthMicrometers = task.Surface.Depth.Micrometers;
         GapMicrometers = task.Gap.Micrometers;
@@ -52,6 +54,9 @@ internal sealed class SearchProblem
 
     /// <summary>The no-fit polygons of all pairs of shapes.</summary>
     public PairSides Sides { get; }
+
+    /// <summary>The largest circles in all shapes.</summary>
+    public LargestCircles Circles { get; }
 
     /// <summary>Sum over one layer of every item.</summary>
     public double AreaSquareMicrometers { get; }
@@ -104,6 +109,9 @@ internal sealed class SearchProblem
 
     public double SizeOf(int shape) => _shapes[shape].SizeMicrometers;
 
+    /// <summary>Bounds of a shape, the gap included.</summary>
+    public Box BoundsOf(int shape) => _shapes[shape].Reach.Bounds;
+
     /// <summary>Lowest place across the lay.</summary>
     public double LowY(int item, int way) => Items[item].Ways[way].Seat.LowY;
 
@@ -135,8 +143,4 @@ internal sealed class SearchProblem
     /// <summary>Whether two items have to keep off each other.</summary>
     public bool KeepApart(int item, int other) =>
         !(Items[item].Kind == ItemKind.BearingPiece && Items[other].Kind == ItemKind.Flaw);
-
-    /// <summary>The shape of an item that counts against another: against an obstacle what must stay clean, else what others keep off.</summary>
-    public int ShapeAgainst(int item, int way, int other) =>
-        other >= PieceCount ? Items[item].Ways[way].Sensitive : Items[item].Ways[way].Shape;
 }

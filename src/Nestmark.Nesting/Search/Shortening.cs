@@ -19,6 +19,7 @@ internal sealed class Shortening
     private readonly LayState _run;
     private readonly int[] _runHeadings;
     private readonly LayState _state;
+    private readonly SeverityTable _severities;
     private readonly Disturbance _disturbance;
     private readonly StuckPool _stuck;
     private readonly int[] _headings;
@@ -39,6 +40,7 @@ internal sealed class Shortening
         _run = start.Copy();
         _runHeadings = headings.ToArray();
         _state = start.Copy();
+        _severities = new SeverityTable(problem);
         _disturbance = new Disturbance(problem, random);
         _stuck = new StuckPool(tuning, random);
         _headings = headings.ToArray();
@@ -173,7 +175,7 @@ internal sealed class Shortening
         }
         for (int item = 0; item < _problem.PieceCount; item++)
             KeepInside(item);
-        Refresh();
+        _severities.Fill(_state);
     }
 
     private void KeepInside(int item)
@@ -191,8 +193,6 @@ internal sealed class Shortening
         }
     }
 
-    private void Refresh() => SeverityTable.Fill(_problem, _state);
-
     private void Disturb()
     {
         _stuck.Pick(_state, _headings);
@@ -205,7 +205,7 @@ internal sealed class Shortening
             _disturbance.SwapTwo(_state);
         for (int item = 0; item < _problem.PieceCount; item++)
             KeepInside(item);
-        Refresh();
+        _severities.Fill(_state);
     }
 
     /// <summary>Moves a group of tied items, or all of them, to another place of the repeat.</summary>

@@ -15,7 +15,7 @@ internal sealed class StuckPool(SearchTuning tuning, RandomStream random)
     /// <summary>Keeps a copy of a lay, unless there are enough that are less severe.</summary>
     public void Add(LayState state, ReadOnlySpan<int> headings)
     {
-        double severity = state.TotalSeverity();
+        double severity = state.Severities.Total();
         int at = _kept.FindIndex(entry => entry.Severity > severity);
         if (at < 0 && _kept.Count == tuning.PoolSize)
             return;
