@@ -17,6 +17,13 @@ internal static class Shapes
         Gen.Select(Gen.Int[3, 12], Gen.Double[5, 60].Array[12], Gen.Double[0, 0.9].Array[12])
             .Select((count, radii, shifts) => StarOf(count, radii, shifts));
 
+    /// <summary>Two such polygons and places, as parts of the bounds of their no-fit polygon, a few of them outside.</summary>
+    public static Gen<(Polygon Still, Polygon Moving, double[] Ratios)> StarsAndPlaces { get; } =
+        from still in Star
+        from moving in Star
+        from ratios in Gen.Double[-0.05, 1.05].Array[200]
+        select (still, moving, ratios);
+
     /// <summary>A polygon from "x y, x y, …" in millimeters.</summary>
     public static Polygon Of(string text) => Polygon.Of(text.Split(',').Select(ToPoint));
 

@@ -1,4 +1,3 @@
-using CsCheck;
 using Nestmark.Geometry;
 using Nestmark.Nesting.NoFit;
 using Nestmark.Nesting.Search;
@@ -7,15 +6,9 @@ namespace Nestmark.Tests.Nesting.NoFit;
 
 public sealed class OverlapMapTests
 {
-    private static readonly Gen<(Polygon Still, Polygon Moving, double[] Ratios)> Pairs =
-        from still in Shapes.Star
-        from moving in Shapes.Star
-        from ratios in Gen.Double[-0.05, 1.05].Array[200]
-        select (still, moving, ratios);
-
     // Judge: the no-fit polygon itself, which its own tests check against NetTopologySuite.
     [Fact]
-    public void A_place_is_severe_just_when_it_lies_in_the_no_fit_polygon() => Pairs.Check(60, pair =>
+    public void A_place_is_severe_just_when_it_lies_in_the_no_fit_polygon() => Shapes.StarsAndPlaces.Check(60, pair =>
     {
         PairFits fits = new([pair.Still, pair.Moving]);
         (OverlapMap map, Mirroring seen) = fits.MapOf(0, 1);

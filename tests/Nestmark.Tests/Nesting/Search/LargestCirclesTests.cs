@@ -1,4 +1,3 @@
-using CsCheck;
 using Nestmark.Geometry;
 using Nestmark.Nesting.NoFit;
 using Nestmark.Nesting.Search;
@@ -7,15 +6,9 @@ namespace Nestmark.Tests.Nesting.Search;
 
 public sealed class LargestCirclesTests
 {
-    private static readonly Gen<(Polygon Still, Polygon Moving, double[] Ratios)> Pairs =
-        from still in Shapes.Star
-        from moving in Shapes.Star
-        from ratios in Gen.Double[-0.05, 1.05].Array[200]
-        select (still, moving, ratios);
-
     // Plain geometry: circles inside two shapes overlap only where the shapes do. Nine tenths: a severity is mixed from four nodes, so it may be a little below that of its own place.
     [Fact]
-    public void They_seldom_make_a_place_worse_than_it_is() => Pairs.Check(60, pair =>
+    public void They_seldom_make_a_place_worse_than_it_is() => Shapes.StarsAndPlaces.Check(60, pair =>
     {
         SearchShape[] shapes = [new(pair.Still, 60_000), new(pair.Moving, 40_000)];
         PairFits fits = new([pair.Still, pair.Moving]);
