@@ -70,6 +70,8 @@ internal sealed class LargestCircles
     {
         lock (_filling)
         {
+            if (_isFilled[shape])
+                return;
             _fits.CoverOf(shape).CopyLargest(_circles.AsSpan(shape * Length, Length));
             Volatile.Write(ref _isFilled[shape], true);
         }
