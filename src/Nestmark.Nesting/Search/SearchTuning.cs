@@ -8,10 +8,10 @@ internal sealed record SearchTuning
     public static SearchTuning Default { get; } = new();
 
     /// <summary>Samples anywhere on the lay.</summary>
-    public int WideSamples { get; init; } = 20;
+    public int WideSamples { get; init; } = 40;
 
     /// <summary>Samples around the item.</summary>
-    public int NearSamples { get; init; } = 12;
+    public int NearSamples { get; init; } = 6;
 
     /// <summary>Spread of the wider half of the near samples, in sizes of the item.</summary>
     public double NearSpread { get; init; } = 0.1;
@@ -26,7 +26,7 @@ internal sealed record SearchTuning
     public int FirstLines { get; init; } = 2;
 
     /// <summary>Most promising samples, which go on.</summary>
-    public int Finalists { get; init; } = 2;
+    public int Finalists { get; init; } = 1;
 
     /// <summary>Most exact searches along lines from each of the most promising samples.</summary>
     public int LineSearches { get; init; } = 8;
