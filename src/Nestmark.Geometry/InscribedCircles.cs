@@ -1,4 +1,7 @@
 using System.Collections.Immutable;
+using System.Numerics;
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 
 namespace Nestmark.Geometry;
 
@@ -84,35 +87,65 @@ public static class InscribedCircles
         public double MostRoom => Room + Half * Math.Sqrt(2);
     }
 
-    private sealed class Boundary(Polygon polygon)
+    /// <summary>The edges of a polygon, four at a time; the last ones are repeated to fill a group and then count for nothing.</summary>
+    private sealed class Boundary
     {
-        private readonly ImmutableArray<ImmutableArray<Point>> _rings = [polygon.Outer, .. polygon.Holes];
+        private readonly double[] _startX;
+        private readonly double[] _startY;
+        private readonly double[] _alongX;
+        private readonly double[] _alongY;
+        private readonly double[] _perSquare;
+        private readonly double[] _slope;
 
-        /// <summary>Distance to the boundary, below zero outside.</summary>
-        public double Inside(double x, double y)
+        public Boundary(Polygon polygon)
         {
-            bool isInside = false;
-            double least = double.MaxValue;
-            foreach (ImmutableArray<Point> ring in _rings)
+            ImmutableArray<ImmutableArray<Point>> rings = [polygon.Outer, .. polygon.Holes];
+            int room = (rings.Sum(ring => ring.Length) + 3) & ~3;
+            (_startX, _startY, _alongX) = (new double[room], new double[room], new double[room]);
+            (_alongY, _perSquare, _slope) = (new double[room], new double[room], new double[room]);
+            int edge = 0;
+            foreach (ImmutableArray<Point> ring in rings)
             {
                 for (int i = 0; i < ring.Length; i++)
-                {
-                    Point start = ring[i];
-                    Point end = ring[i + 1 == ring.Length ? 0 : i + 1];
-                    least = Math.Min(least, SquareDistance(x - start.X, y - start.Y, end.X - start.X, end.Y - start.Y));
-                    if (start.Y > y != end.Y > y && x < start.X + (y - start.Y) * (end.X - start.X) / (end.Y - start.Y))
-                        isInside = !isInside;
-                }
+                    Set(edge++, ring[i], ring[i + 1 == ring.Length ? 0 : i + 1]);
             }
-            return isInside ? Math.Sqrt(least) : -Math.Sqrt(least);
+            for (; edge < room; edge++)
+                Set(edge, polygon.Outer[0], polygon.Outer[0]);
         }
 
-        private static double SquareDistance(double offX, double offY, double alongX, double alongY)
+        /// <summary>Distance to the boundary, below zero outside.</summary>
+        [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+        public double Inside(double x, double y)
         {
-            double part = Math.Clamp((offX * alongX + offY * alongY) / (alongX * alongX + alongY * alongY), 0, 1);
-            double awayX = offX - part * alongX;
-            double awayY = offY - part * alongY;
-            return awayX * awayX + awayY * awayY;
+            Vector256<double> atX = Vector256.Create(x);
+            Vector256<double> atY = Vector256.Create(y);
+            Vector256<double> least = Vector256.Create(double.MaxValue);
+            Vector256<double> parity = Vector256<double>.Zero;
+            for (int i = 0; i < _startX.Length; i += 4)
+            {
+                Vector256<double> alongX = Vector256.LoadUnsafe(ref _alongX[i]);
+                Vector256<double> alongY = Vector256.LoadUnsafe(ref _alongY[i]);
+                Vector256<double> offX = atX - Vector256.LoadUnsafe(ref _startX[i]);
+                Vector256<double> offY = atY - Vector256.LoadUnsafe(ref _startY[i]);
+                Vector256<double> part = Vector256.Clamp((offX * alongX + offY * alongY) * Vector256.LoadUnsafe(ref _perSquare[i]), Vector256<double>.Zero, Vector256<double>.One);
+                Vector256<double> awayX = offX - part * alongX;
+                Vector256<double> awayY = offY - part * alongY;
+                least = Vector256.Min(least, awayX * awayX + awayY * awayY);
+                Vector256<double> straddles = Vector256.LessThan(offY, Vector256<double>.Zero) ^ Vector256.LessThan(offY, alongY);
+                parity ^= straddles & Vector256.LessThan(offX, offY * Vector256.LoadUnsafe(ref _slope[i]));
+            }
+            double distance = Math.Sqrt(Math.Min(Math.Min(least[0], least[1]), Math.Min(least[2], least[3])));
+            return (BitOperations.PopCount(parity.ExtractMostSignificantBits()) & 1) != 0 ? distance : -distance;
+        }
+
+        private void Set(int edge, Point start, Point end)
+        {
+            (_startX[edge], _startY[edge]) = (start.X, start.Y);
+            (double alongX, double alongY) = (end.X - start.X, end.Y - start.Y);
+            (_alongX[edge], _alongY[edge]) = (alongX, alongY);
+            double square = alongX * alongX + alongY * alongY;
+            _perSquare[edge] = square > 0 ? 1 / square : 0;
+            _slope[edge] = alongY != 0 ? alongX / alongY : 0;
         }
     }
 }

@@ -36,7 +36,7 @@ public static class MarkerMaking
     /// <summary>All complete lays found, the best one last.</summary>
     private static List<(SearchProblem Problem, LayState State)> Search(LayTask task, SearchSettings settings, SearchTuning tuning)
     {
-        SearchCrew crew = new(settings, tuning);
+        SearchCrew crew = new(settings);
         SearchProblem bounds = SearchProblem.OfBounds(task);
         GreedyLay first = GreedyOrders.LargestFirst(bounds, GreedyLines.Even);
         List<(SearchProblem, LayState)> lays = [(bounds, first.State)];
@@ -50,13 +50,13 @@ public static class MarkerMaking
             Report(settings, start.State);
         double exact = rough.IsSimplified ? tuning.ExactPart : 0;
         double explore = tuning.ExplorePart * (1 - exact);
-        List<LayState> roughLays = crew.Run(rough, start, explore, 1 - exact);
+        List<LayState> roughLays = crew.Run(rough, tuning, start, explore, 1 - exact);
         lays.AddRange(roughLays.Select(state => (rough, state)));
         if (!rough.IsSimplified)
             return lays;
         SearchProblem fine = SearchProblem.Of(task, Length.Zero);
         GreedyLay best = new(roughLays[^1], SearchCrew.HeadingsOf(rough, roughLays[^1]));
-        lays.AddRange(crew.Run(fine, best, 0, 1).Select(state => (fine, state)));
+        lays.AddRange(crew.Run(fine, tuning.ForExactOutlines(), best, 0, 1).Select(state => (fine, state)));
         return lays;
     }
 

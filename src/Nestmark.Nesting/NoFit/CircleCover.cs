@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Nestmark.Geometry;
 
@@ -68,6 +69,7 @@ internal sealed class CircleCover
     /// <param name="y">As <paramref name="x"/>.</param>
     /// <returns>Above zero everywhere: circles that lie apart still count a little, the less the farther.</returns>
     /// <remarks>After J. Gardeyn, G. Vanden Berghe, T. Wauters (2025), arXiv:2509.13329, section 6.</remarks>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public float OverlapWith(CircleCover moving, double x, double y)
     {
         float fade = (float)(FadeRatio * Math.Max(_diagonal, moving._diagonal));

@@ -4,7 +4,7 @@ namespace Nestmark.Nesting.NoFit;
 
 /// <summary>How severely two shapes overlap at any place inside their no-fit polygon, looked up between the nodes of a grid.</summary>
 /// <remarks>
-/// The severity is the root of <see cref="CircleCover.OverlapWith"/>. It is worked out at the nodes and mixed from the four around a place.
+/// The severity is the root of <see cref="CircleCover.OverlapWith"/>. It is worked out at the nodes around cells that reach inside, and mixed from the four around a place.
 /// Whether a place lies inside at all is known for cells that no edge passes; in the others the polygon is asked.
 /// A long lay has thousands of these and a search jumps between them, so each is kept small, and near what is read with it:
 /// one number of 16 bits holds the severity at a node and the kind of the cell that begins there.
@@ -28,14 +28,17 @@ internal sealed class OverlapMap
         Fit = fit;
         double width = (fit.MaxX - fit.MinX) / Cells;
         double height = (fit.MaxY - fit.MinY) / Cells;
+        CellKind[] kinds = CellKinds.Of(fit, Cells);
         float[] severities = new float[Nodes * Nodes];
         for (int row = 0; row < Nodes; row++)
         {
             for (int column = 0; column < Nodes; column++)
-                severities[row * Nodes + column] = MathF.Sqrt(still.OverlapWith(moving, fit.MinX + column * width, fit.MinY + row * height));
+            {
+                if (IsAsked(kinds, row, column))
+                    severities[row * Nodes + column] = MathF.Sqrt(still.OverlapWith(moving, fit.MinX + column * width, fit.MinY + row * height));
+            }
         }
         UnitMicrometers = severities.Max() / Highest;
-        CellKind[] kinds = CellKinds.Of(fit, Cells);
         for (int node = 0; node < severities.Length; node++)
         {
             (int row, int column) = Math.DivRem(node, Nodes);
@@ -68,6 +71,20 @@ internal sealed class OverlapMap
         float low = Severity(node) + partX * (Severity(Unsafe.Add(ref node, 1)) - Severity(node));
         float high = Severity(Unsafe.Add(ref node, Nodes)) + partX * (Severity(Unsafe.Add(ref node, Nodes + 1)) - Severity(Unsafe.Add(ref node, Nodes)));
         return low + partY * (high - low);
+    }
+
+    /// <summary>Whether a node is a corner of a cell that a place inside the polygon may lie in.</summary>
+    private static bool IsAsked(CellKind[] kinds, int row, int column)
+    {
+        for (int i = Math.Max(0, row - 1); i <= Math.Min(row, Cells - 1); i++)
+        {
+            for (int j = Math.Max(0, column - 1); j <= Math.Min(column, Cells - 1); j++)
+            {
+                if (kinds[i * Cells + j] != CellKind.Outside)
+                    return true;
+            }
+        }
+        return false;
     }
 
     private static int Severity(ushort node) => node & Highest;

@@ -28,7 +28,7 @@ internal sealed class LargestCircles
     {
         _fits = fits;
         _circles = new float[shapes.Length * Length];
-        double meanSize = shapes.Average(shape => shape.SizeMicrometers);
+        double meanSize = SearchShape.MeanSizeMicrometers(shapes);
         _roots = [.. shapes.Select(shape => (float)Math.Sqrt(Math.Sqrt(2) * shape.SizeMicrometers / meanSize))];
         _isFilled = new bool[shapes.Length];
     }
@@ -57,6 +57,16 @@ internal sealed class LargestCircles
         }
         float overlap = Vector256.Sum(sum);
         return overlap > 0 ? MathF.Sqrt(overlap) * _roots[still] * _roots[moving] : 0;
+    }
+
+    /// <summary>The circles of a shape, the largest first, in micrometers.</summary>
+    public IEnumerable<(double X, double Y, double Radius)> Of(int shape)
+    {
+        _ = CirclesOf(shape);
+        float[] circles = _circles[(shape * Length)..((shape + 1) * Length)];
+        return Enumerable.Range(0, Still)
+            .Where(i => i == 0 || circles[2 * Still + i] > 0)
+            .Select(i => ((double)circles[i], (double)circles[Still + i], (double)circles[2 * Still + i]));
     }
 
     private ref float CirclesOf(int shape)

@@ -6,7 +6,7 @@ namespace Nestmark.Nesting.Search;
 internal sealed class PairSides(SearchShape[] shapes, PairFits fits)
 {
     private readonly PairSide[] _sides = new PairSide[shapes.Length * shapes.Length];
-    private readonly double _meanSize = shapes.Average(shape => shape.SizeMicrometers);
+    private readonly double _meanSize = SearchShape.MeanSizeMicrometers(shapes);
     private readonly Lock _filling = new();
 
     /// <summary>How severely a moving shape overlaps a still one.</summary>

@@ -1,6 +1,6 @@
 namespace Nestmark.Nesting.Search;
 
-/// <summary>Finds a better place for one item among all others: samples near the item and over the lay, then exact searches along lines from the best few.</summary>
+/// <summary>Finds a better place for one item among all others: samples near the item and where the lay is least crowded, then exact searches along lines from the best few.</summary>
 /// <remarks>
 /// The samples follow J. Gardeyn, G. Vanden Berghe, T. Wauters (2025), arXiv:2509.13329, sections 7 and 8; the numbers are our own.
 /// Those near the item come first: they are good already, so that most of the others, which lie far apart in memory, are given up at the first overlap.
@@ -17,6 +17,8 @@ internal sealed class PiecePlacer
     private readonly Overlaps[] _overlaps;
     private readonly Spot[] _best;
     private readonly LineSearch _lines;
+    private readonly Crowding? _crowding;
+    private readonly Field[] _fields;
     private readonly PrintGrid? _grid;
     private int _bestCount;
 
@@ -30,6 +32,8 @@ internal sealed class PiecePlacer
         _overlaps = [.. Enumerable.Range(0, Math.Min(tuning.WaysAtOnce, problem.Items.Max(item => item.Ways.Length))).Select(_ => new Overlaps(problem, _surroundings, weights))];
         _best = new Spot[tuning.Refined];
         _lines = new LineSearch(problem.Items.Length);
+        _crowding = tuning.WideSamples > 0 ? new Crowding(problem) : null;
+        _fields = new Field[_overlaps.Length];
     }
 
     /// <summary>Whether ways that lean from the grain are tried too.</summary>
@@ -39,7 +43,11 @@ internal sealed class PiecePlacer
     public long JudgedPlaces => _lines.JudgedPlaces + _overlaps.Sum(overlaps => overlaps.JudgedPlaces);
 
     /// <summary>Takes over where everything lies, once before placings of one state.</summary>
-    public void Look(LayState state) => _surroundings.Look(state);
+    public void Look(LayState state)
+    {
+        _surroundings.Look(state);
+        _crowding?.Look(state);
+    }
 
     /// <summary>Moves an item to the best place found, perhaps where it is, and brings its severities up to date.</summary>
     /// <param name="state">The state last looked at, changed by placings only.</param>
@@ -54,12 +62,13 @@ internal sealed class PiecePlacer
         Offer(new Spot(current, state.X[item], state.Y[item], 0), item);
         for (int i = 0; i < _tuning.NearSamples; i++)
             SampleNear(state, item, i % 2 == 0 ? _tuning.NearSpread : _tuning.NearSpread / 5);
-        for (int i = 0; i < _tuning.WideSamples; i++)
-            SampleWide(state, item, _random.Below(ways));
+        if (_crowding is not null)
+            SampleWide(state, item, ways, _crowding);
         Spot best = _best[0].Value == 0 ? _best[0] : Refined(state, item);
         (state.X[item], state.Y[item], state.Way[item]) = (best.X, best.Y, _overlaps[best.Way].Way);
         _overlaps[best.Way].WriteSeverities(state, best.X, best.Y);
         _surroundings.Put(item, state.Way[item], best.X, best.Y);
+        _crowding?.Put(item, state.Way[item], best.X, best.Y);
     }
 
     /// <summary>The best of the spots after a few lines from each, and many from the most promising.</summary>
@@ -103,13 +112,39 @@ internal sealed class PiecePlacer
         return ways;
     }
 
-    private void SampleWide(LayState state, int item, int slot)
+    /// <summary>Judges the least crowded of some places, as often as wanted.</summary>
+    private void SampleWide(LayState state, int item, int ways, Crowding crowding)
     {
-        int way = _overlaps[slot].Way;
-        double x = _random.Between(_problem.LowX(item, way), _problem.HighX(item, way, state.Length));
-        double y = _random.Between(_problem.LowY(item, way), _problem.HighY(item, way));
-        (x, y) = OnGrid(state, item, way, x, y);
-        Judge(x, y, slot, item);
+        crowding.Lift(item);
+        for (int slot = 0; slot < ways; slot++)
+            _fields[slot] = FieldOf(state, item, _overlaps[slot].Way, crowding);
+        for (int i = 0; i < _tuning.WideSamples; i++)
+        {
+            (float bestX, float bestY, int best, int least) = (0, 0, 0, int.MaxValue);
+            for (int j = 0; j < _tuning.PlacesPerSample; j++)
+            {
+                int slot = _random.Below(ways);
+                ref readonly Field field = ref _fields[slot];
+                (float ratioX, float ratioY) = _random.CoarseRatios();
+                (float x, float y) = (field.LowX + ratioX * field.Width, field.LowY + ratioY * field.Height);
+                int crowd = crowding.At(field.Shape, x, y);
+                if (crowd < least)
+                    (bestX, bestY, best, least) = (x, y, slot, crowd);
+            }
+            (double atX, double atY) = Clamped(state, item, best, bestX / crowding.CellsPerMicrometer, bestY / crowding.CellsPerMicrometer);
+            Judge(atX, atY, best, item);
+        }
+    }
+
+    /// <summary>Where an item may lie in one of its ways, in cells.</summary>
+    private Field FieldOf(LayState state, int item, int way, Crowding crowding)
+    {
+        double scale = crowding.CellsPerMicrometer;
+        (double lowX, double lowY) = (_problem.LowX(item, way), _problem.LowY(item, way));
+        double width = Math.Max(0, _problem.HighX(item, way, state.Length) - lowX);
+        return new Field(
+            crowding.ShapeOf(_problem.Items[item].Ways[way].Shape),
+            (float)(lowX * scale), (float)(width * scale), (float)(lowY * scale), (float)((_problem.HighY(item, way) - lowY) * scale));
     }
 
     private void SampleNear(LayState state, int item, double spread)
@@ -252,6 +287,8 @@ internal sealed class PiecePlacer
     /// <summary>The nearest place that the print allows.</summary>
     private (double X, double Y) OnGrid(LayState state, int item, int way, double x, double y) =>
         _grid?.Nearest(state.Phases, item, way, x, y, _problem.LowX(item, way), _problem.HighX(item, way, state.Length)) ?? (x, y);
+
+    private readonly record struct Field(CrowdShape Shape, float LowX, float Width, float LowY, float Height);
 
     private readonly record struct Spot(float Value, double X, double Y, int Way);
 }

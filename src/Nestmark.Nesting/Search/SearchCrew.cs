@@ -8,32 +8,30 @@ internal sealed class SearchCrew
     private const int CompressStages = 4;
 
     private readonly SearchSettings _settings;
-    private readonly SearchTuning _tuning;
     private readonly Allowance[] _allowances;
     private readonly RandomStream[] _randoms;
     private readonly Lock _reporting = new();
     private double _reported = double.MaxValue;
 
-    public SearchCrew(SearchSettings settings, SearchTuning tuning)
+    public SearchCrew(SearchSettings settings)
     {
         _settings = settings;
-        _tuning = tuning;
         _allowances = [.. Enumerable.Range(0, settings.Threads).Select(_ => new Allowance(settings.Stop, settings.Cancellation))];
         _randoms = [.. Enumerable.Range(1, settings.Threads).Select(thread => new RandomStream(settings.Seed, thread))];
     }
 
     /// <summary>Lays without overlaps, each shorter than the one before; the first is the start.</summary>
-    public List<LayState> Run(SearchProblem problem, GreedyLay start, double exploreUntil, double compressUntil)
+    public List<LayState> Run(SearchProblem problem, SearchTuning tuning, GreedyLay start, double exploreUntil, double compressUntil)
     {
         List<LayState> better = [start.State];
         double begin = _allowances.Max(allowance => allowance.SpentRatio);
         if (begin >= compressUntil)
             return better;
-        Shortening[] threads = [.. _randoms.Select((random, i) => new Shortening(problem, _tuning, random, _allowances[i], start.State, start.Headings) { Improved = Report })];
+        Shortening[] threads = [.. _randoms.Select((random, i) => new Shortening(problem, tuning, random, _allowances[i], start.State, start.Headings) { Improved = Report })];
         _settings.Effort?.Follow(threads, _allowances);
-        for (int stage = 1; stage <= _tuning.ExploreStages && begin < exploreUntil; stage++)
+        for (int stage = 1; stage <= tuning.ExploreStages && begin < exploreUntil; stage++)
         {
-            RunStage(threads, begin + (exploreUntil - begin) * stage / _tuning.ExploreStages, thread => thread.Explore(exploreUntil));
+            RunStage(threads, begin + (exploreUntil - begin) * stage / tuning.ExploreStages, thread => thread.Explore(exploreUntil));
             Share(threads, better);
         }
         double from = Math.Max(begin, exploreUntil);

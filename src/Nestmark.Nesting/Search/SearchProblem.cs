@@ -16,6 +16,7 @@ internal sealed class SearchProblem
         Items = items;
         PieceCount = pieces;
         _shapes = shapes;
+        MeanSizeMicrometers = SearchShape.MeanSizeMicrometers(shapes);
         PairFits fits = new([.. shapes.Select(shape => shape.Reach)]);
         Sides = new PairSides(shapes, fits);
         Circles = new LargestCircles(shapes, fits);
@@ -54,6 +55,12 @@ internal sealed class SearchProblem
 
     /// <summary>The no-fit polygons of all pairs of shapes.</summary>
     public PairSides Sides { get; }
+
+    /// <summary>Outlines that items have in one of their ways.</summary>
+    public int ShapeCount => _shapes.Length;
+
+    /// <summary>Mean size of the shapes.</summary>
+    public double MeanSizeMicrometers { get; }
 
     /// <summary>The largest circles in all shapes.</summary>
     public LargestCircles Circles { get; }

@@ -8,7 +8,10 @@ internal sealed record SearchTuning
     public static SearchTuning Default { get; } = new();
 
     /// <summary>Samples anywhere on the lay.</summary>
-    public int WideSamples { get; init; } = 40;
+    public int WideSamples { get; init; } = 12;
+
+    /// <summary>Places anywhere of which the least crowded one is such a sample.</summary>
+    public int PlacesPerSample { get; init; } = 16;
 
     /// <summary>Samples around the item.</summary>
     public int NearSamples { get; init; } = 6;
@@ -62,7 +65,10 @@ internal sealed record SearchTuning
     public long LeastRun { get; init; } = 2000;
 
     /// <summary>Part of the allowance kept for the last shortening with outlines as they are, when they were simplified.</summary>
-    public double ExactPart { get; init; } = 0.15;
+    public double ExactPart { get; init; } = 0.05;
+
+    /// <summary>Samples around the item in that part, in which there are none anywhere: so few no-fit polygons of true outlines are asked for.</summary>
+    public int ExactNearSamples { get; init; } = 12;
 
     /// <summary>First shortening of the lay while exploring, and the greatest.</summary>
     public double FirstShortening { get; init; } = 0.005;
@@ -99,4 +105,7 @@ internal sealed record SearchTuning
 
     /// <summary>How far outlines may be simplified, outward, for all but the last part of the search.</summary>
     public Length Tolerance { get; init; } = Length.FromMillimeters(0.3);
+
+    /// <summary>The numbers for outlines as they are, when most of the search was done with simpler ones.</summary>
+    public SearchTuning ForExactOutlines() => this with { WideSamples = 0, NearSamples = ExactNearSamples };
 }

@@ -36,7 +36,7 @@ internal sealed class ShapeTable(LayTask task, Func<Polygon, Polygon> simpler)
     public SearchShape[] ToArray() => [.. _shapes];
 
     /// <summary>Mean size of the shapes so far.</summary>
-    public double MeanSizeMicrometers() => _shapes.Average(shape => shape.SizeMicrometers);
+    public double MeanSizeMicrometers() => SearchShape.MeanSizeMicrometers(_shapes);
 
     /// <summary>Outlines are simplified and grown in one pose for all mirror images, so that they stay mirror images.</summary>
     private KnownTurn Known(Demand demand, Turn turn)
