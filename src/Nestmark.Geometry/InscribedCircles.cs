@@ -87,7 +87,7 @@ public static class InscribedCircles
         public double MostRoom => Room + Half * Math.Sqrt(2);
     }
 
-    /// <summary>The edges of a polygon, four at a time; the last ones are repeated to fill a group and then count for nothing.</summary>
+    /// <summary>The edges of a polygon, four at a time; the last four are filled up with edges from a corner to itself, which change nothing.</summary>
     private sealed class Boundary
     {
         private readonly double[] _startX;

@@ -21,6 +21,14 @@ internal static class Tasks
         from gap in Gen.Int[0, 2].Select(choice => choice == 2 ? 2 : 0)
         select Of(shapes, copies, kinds, folded ? LayForm.Folded : LayForm.Open, (Nap)nap, tilt, Length.FromMillimeters(gap));
 
+    /// <summary>A random task, places for its items and which of them move afterward.</summary>
+    /// <param name="farthestMicrometers">The farthest place along the lay.</param>
+    public static Gen<(LayTask Task, double[] Places, int[] Moved)> Strewn(double farthestMicrometers) =>
+        from task in Random
+        from places in Gen.Double[0, farthestMicrometers].Array[200]
+        from moved in Gen.Int[0, 99].Array[10]
+        select (task, places, moved);
+
     /// <summary>Settings that stop by steps.</summary>
     public static SearchSettings Steps(long stepsPerThread, int threads = 1, long seed = 1) =>
         new(seed, threads, new StepStop(stepsPerThread), _ => { }, CancellationToken.None);

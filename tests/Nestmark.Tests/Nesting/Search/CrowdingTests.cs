@@ -1,6 +1,5 @@
 using CsCheck;
 using Nestmark.Geometry;
-using Nestmark.Nesting;
 using Nestmark.Nesting.Search;
 using Nestmark.Pieces;
 
@@ -8,15 +7,9 @@ namespace Nestmark.Tests.Nesting.Search;
 
 public sealed class CrowdingTests
 {
-    private static readonly Gen<(LayTask Task, double[] Places, int[] Moved)> Lays =
-        from task in Tasks.Random
-        from places in Gen.Double[0, 1_000_000].Array[200]
-        from moved in Gen.Int[0, 99].Array[10]
-        select (task, places, moved);
-
     // Judge: the definition, circle by circle of everything that lies there, worked out anew for every place.
     [Fact]
-    public void It_is_what_all_circles_make_of_a_place_also_after_moves() => Lays.Check(40, lay =>
+    public void It_is_what_all_circles_make_of_a_place_also_after_moves() => Tasks.Strewn(1_000_000).Check(40, lay =>
     {
         SearchProblem problem = SearchProblem.Of(lay.Task, Length.Zero);
         LayState state = problem.EmptyState();

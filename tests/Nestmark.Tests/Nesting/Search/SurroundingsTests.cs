@@ -1,21 +1,13 @@
-using CsCheck;
 using Nestmark.Geometry;
-using Nestmark.Nesting;
 using Nestmark.Nesting.Search;
 
 namespace Nestmark.Tests.Nesting.Search;
 
 public sealed class SurroundingsTests
 {
-    private static readonly Gen<(LayTask Task, double[] Places, int[] Moved)> Lays =
-        from task in Tasks.Random
-        from places in Gen.Double[0, 30_000_000].Array[200]
-        from moved in Gen.Int[0, 99].Array[10]
-        select (task, places, moved);
-
     // Judge: the bounds of every outline, one by one.
     [Fact]
-    public void Whatever_meets_an_extent_is_found_also_after_moves() => Lays.Check(100, lay =>
+    public void Whatever_meets_an_extent_is_found_also_after_moves() => Tasks.Strewn(30_000_000).Check(100, lay =>
     {
         SearchProblem problem = SearchProblem.Of(lay.Task, Length.Zero);
         LayState state = problem.EmptyState();
