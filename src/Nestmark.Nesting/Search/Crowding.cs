@@ -16,6 +16,9 @@ internal sealed class Crowding
     /// <summary>Cells along a shape of mean size.</summary>
     private const double CellsPerShape = 5;
 
+    /// <summary>Most cells across the lay, or the grid of many small pieces on wide cloth would be far larger than what it saves.</summary>
+    private const int MostRows = 200;
+
     /// <summary>What an overlap of one square cell counts.</summary>
     private const double Unit = 256;
 
@@ -34,7 +37,7 @@ internal sealed class Crowding
     public Crowding(SearchProblem problem)
     {
         _problem = problem;
-        CellsPerMicrometer = CellsPerShape / problem.MeanSizeMicrometers;
+        CellsPerMicrometer = Math.Min(CellsPerShape / problem.MeanSizeMicrometers, MostRows / problem.DepthMicrometers);
         _largest = Enumerable.Range(0, problem.ShapeCount).Max(shape => problem.Circles.Of(shape).First().Radius) * CellsPerMicrometer;
         _rows = (int)(problem.DepthMicrometers * CellsPerMicrometer) + 2;
         _columnLength = Sizes * _rows;
