@@ -1,4 +1,3 @@
-using CsCheck;
 using Nestmark.Geometry;
 using Nestmark.Nesting.Search;
 using Nestmark.Pieces;
