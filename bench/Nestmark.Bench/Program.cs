@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
+using Nestmark.Bench;
 using Nestmark.Bench.Fuzz;
 using Nestmark.Bench.Garments;
 using Nestmark.Bench.Speed;
@@ -13,6 +14,11 @@ Option<double> seed = new("--seed") { Description = "First seed", CustomParser =
 Option<double> seeds = new("--seeds") { Description = "Number of seeds", CustomParser = Number, DefaultValueFactory = _ => 1 };
 Option<string> only = new("--only") { Description = "Instances, comma between", DefaultValueFactory = _ => "" };
 Option<string> tuning = new("--tune") { Description = "Numbers of the search to change, Name=value, comma between", DefaultValueFactory = _ => "" };
+tuning.Validators.Add(found =>
+{
+    if (List(found.GetValueOrDefault<string>() ?? "").Select(Tuned.FaultOf).FirstOrDefault(fault => fault is not null) is { } fault)
+        found.AddError(fault);
+});
 Option<bool> processor = new("--processor-time") { Description = "Count processor seconds of the whole process, not wall clock" };
 Option<string> results = new("--out") { Description = "File for the results", DefaultValueFactory = _ => "" };
 Option<string> trace = new("--trace") { Description = "Beginning of the names of two files, .csv and .svg, for the best length over time", DefaultValueFactory = _ => "" };

@@ -55,6 +55,9 @@ internal sealed record GarmentFigures
     /// <summary>Places judged in a processor second.</summary>
     public double PlacesPerProcessorSecond => JudgedPlaces / Math.Max(1e-3, ProcessorSeconds);
 
+    /// <summary>Places judged for a piece placed anew.</summary>
+    public double PlacesPerMove => JudgedPlaces / (double)Math.Max(1, Moves);
+
     /// <summary>Processor microseconds of a move.</summary>
     public double MoveMicroseconds => 1e6 * ProcessorSeconds / Math.Max(1, Moves);
 

@@ -99,10 +99,21 @@ internal static class GarmentsCommand
     private static void Cost(GarmentOptions rate, IReadOnlyList<string> cases, TextWriter output)
     {
         Head(output, "cost, processor time", "pieces", "µs a move", "ns a place", "places a move", "places a second", "the same from the first lay on", "others within reach anywhere", "where it lies", "along a line", "cores had");
-        foreach (string name in cases)
+        List<(string Name, GarmentFigures Figures)> found = [];
+        for (int i = 0; i < rate.Seeds; i++)
         {
-            GarmentFigures found = Run(rate with { Case = name });
-            Row(output, $"{name} | {found.Pieces} | {found.MoveMicroseconds:0.0} | {found.PlaceNanoseconds:0} | {(double)found.JudgedPlaces / Math.Max(1, found.Moves):0} | {found.PlacesPerSecond:0} | {found.WholePlacesPerSecond:0} | {found.Reach.AnywhereCount:0.0} | {found.Reach.HereCount:0.0} | {found.Reach.LineCount:0.0} | {found.Cores:0.00}");
+            GarmentOptions round = rate with { Seed = rate.Seed + i };
+            foreach (string name in cases)
+            {
+                GarmentFigures figures = Run(round with { Case = name });
+                found.Add((name, figures));
+                Row(output, $"{name}, seed {round.Seed} | {figures.Pieces} | {figures.MoveMicroseconds:0.0} | {figures.PlaceNanoseconds:0} | {figures.PlacesPerMove:0} | {figures.PlacesPerSecond:0} | {figures.WholePlacesPerSecond:0} | {figures.Reach.AnywhereCount:0.0} | {figures.Reach.HereCount:0.0} | {figures.Reach.LineCount:0.0} | {figures.Cores:0.00}");
+            }
+        }
+        if (rate.Seeds > 1)
+        {
+            foreach (IGrouping<string, GarmentFigures> one in found.GroupBy(run => run.Name, run => run.Figures))
+                Row(output, $"{one.Key}, median | {one.First().Pieces} | {Median(one, run => run.MoveMicroseconds):0.0} | {Median(one, run => run.PlaceNanoseconds):0} | {Median(one, run => run.PlacesPerMove):0} | | | {Median(one, run => run.Reach.AnywhereCount):0.0} | {Median(one, run => run.Reach.HereCount):0.0} | {Median(one, run => run.Reach.LineCount):0.0} |");
         }
     }
 
@@ -130,6 +141,8 @@ internal static class GarmentsCommand
             Row(output, $"{name} | {one.PlacesPerSecond:0} | {two.PlacesPerSecond:0} | {two.PlacesPerSecond / one.PlacesPerSecond:0.00} | {one.Cores:0.00} | {two.Cores:0.00}");
         }
     }
+
+    private static double Median(IEnumerable<GarmentFigures> runs, Func<GarmentFigures, double> figure) => Quantiles.Of([.. runs.Select(figure).Order()], 0.5);
 
     private static GarmentFigures Run(GarmentOptions options)
     {
