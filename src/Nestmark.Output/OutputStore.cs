@@ -12,7 +12,7 @@ public static class OutputStore
     private const string OldEnding = ".nestmark-old";
 
     /// <summary>Writes the files: first all under temporary names, then every one takes its own name.</summary>
-    /// <param name="folder">Made when it does not exist.</param>
+    /// <param name="folder">Made when it does not exist, and taken away again when nothing could be written.</param>
     /// <param name="files">Names without a folder, each once.</param>
     /// <param name="origin">The job's tag (<see cref="JobOrigin"/>): a file that holds it is the job's own.</param>
     /// <param name="replacing">Which files may be replaced.</param>
@@ -25,11 +25,13 @@ public static class OutputStore
         if (files.Select(file => file.Name).Distinct(StringComparer.Ordinal).Count() != files.Count)
             throw new ArgumentException("Each file name must come once.", nameof(files));
         string current = folder;
+        string[] made = [];
         try
         {
             ImmutableArray<Problem> problems = Obstacles(folder, files.Select(file => file.Name), origin, replacing);
             if (!problems.IsEmpty)
                 return problems;
+            made = [.. Missing(folder)];
             Directory.CreateDirectory(folder);
             RemoveLeftovers(folder);
             WriteAll(folder, files, ref current);
@@ -37,6 +39,7 @@ public static class OutputStore
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or NotSupportedException)
         {
+            RemoveEmpty(made);
             return [StoreProblems.Of(current, fault)];
         }
     }
@@ -70,6 +73,26 @@ public static class OutputStore
 
     private static bool IsOwn(string path, string origin) =>
         File.ReadAllBytes(path).AsSpan().IndexOf(Encoding.ASCII.GetBytes(origin)) >= 0;
+
+    // The folder and those above it that do not exist, the deepest first.
+    private static IEnumerable<string> Missing(string folder)
+    {
+        for (string? path = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)); path is not null && !Directory.Exists(path); path = Path.GetDirectoryName(path))
+            yield return path;
+    }
+
+    private static void RemoveEmpty(IEnumerable<string> folders)
+    {
+        try
+        {
+            foreach (string path in folders.Where(Directory.Exists))
+                Directory.Delete(path);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            // One that is not empty stays; what stood in the way of writing is told already.
+        }
+    }
 
     // An earlier run that was cut off may have left its temporary files.
     private static void RemoveLeftovers(string folder)

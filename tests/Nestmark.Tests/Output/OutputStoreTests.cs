@@ -119,6 +119,19 @@ public sealed class OutputStoreTests : IDisposable
         Assert.Equal(Origin + " two", File.ReadAllText(Path.Combine(_folder, "two")));
     }
 
+    // A name that no file system takes stands for a full disk: the folders are there when the writing fails.
+    [Fact]
+    public void Folders_made_for_files_that_could_not_be_written_go_again()
+    {
+        OutputFile impossible = FileOf(new string('n', 300), "x");
+        Assert.Single(OutputStore.Write(Path.Combine(_folder, "a", "b") + Path.DirectorySeparatorChar, [FileOf("one", "x"), impossible], Origin, Replacing.OwnFiles));
+        Assert.Empty(Directory.GetDirectories(_folder));
+        Directory.CreateDirectory(Path.Combine(_folder, "kept"));
+        Assert.Single(OutputStore.Write(Path.Combine(_folder, "kept", "c"), [impossible], Origin, Replacing.OwnFiles));
+        Assert.Single(OutputStore.Write(Path.Combine(_folder, "kept"), [impossible], Origin, Replacing.OwnFiles));
+        Assert.Empty(Directory.GetFileSystemEntries(Path.Combine(_folder, "kept")));
+    }
+
     [Fact]
     public void Temporary_files_of_a_run_that_was_cut_off_are_cleaned()
     {
